@@ -1,0 +1,1 @@
+export type EcLevel = `${number}` | `${number}%` | "L" | "M" | "Q" | "H" | "";

@@ -1,0 +1,7 @@
+/**
+ * @internal
+ */
+export interface ZXingVector<T> {
+    size: () => number;
+    get: (i: number) => T | undefined;
+}
