@@ -6,7 +6,7 @@ from functools import cache
 from fpdf import FPDF
 
 from witnessmark.labels.layout import Layout
-from witnessmark.labels.symbol import QUIET, Modules, address_of, runs, symbol
+from witnessmark.labels.symbol import QUIET, Run, address_of, runs, symbol
 
 EDGE = 5.0  # printers don't print nearer to the edge of a sheet
 TWIN_FROM = 66.0
@@ -46,10 +46,11 @@ def draw_face(
     module = _module(layout, len(modules))
     side = module * len(modules)
     x, y = left + EDGE, top + (layout.height - side) / 2
-    _draw_symbol(pdf, modules, x, y, module)
+    dark = runs(modules)
+    _draw_symbol(pdf, dark, x, y, module)
     if layout.width >= TWIN_FROM:
         x += side + QUIET * module
-        _draw_symbol(pdf, modules, x, y, module)
+        _draw_symbol(pdf, dark, x, y, module)
     words = x + side + QUIET * module
     inset = min(3.0, layout.height / 12)
     _draw_words(
@@ -65,13 +66,13 @@ def _module(layout: Layout, count: int) -> float:
     return min(wanted, layout.height / (count + 2 * QUIET))
 
 
-def _draw_symbol(pdf: FPDF, modules: Modules, left: float, top: float, module: float) -> None:
+def _draw_symbol(pdf: FPDF, dark: list[Run], left: float, top: float, module: float) -> None:
     """Fill the dark runs as one path: half a thousand labels are then written in a second."""
     scale = module * MM
     x0, y0 = left * MM, (pdf.h - top) * MM
     path = [
         f"{x0 + first * scale:.3f} {y0 - (row + 1) * scale:.3f} {length * scale:.3f} {scale:.3f} re"
-        for row, first, length in runs(modules)
+        for row, first, length in dark
     ]
     # The library draws rectangles one call at a time; one operator for all is quick.
     pdf._out("q 0 g " + " ".join(path) + " f Q")

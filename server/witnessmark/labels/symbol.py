@@ -9,6 +9,7 @@ MASK = 3
 QUIET = 4
 
 Modules = tuple[tuple[bool, ...], ...]
+Run = tuple[int, int, int]  # row, first column, length
 
 
 def address_of(code: str, host: str) -> str:
@@ -28,7 +29,7 @@ def symbol(text: str) -> Modules:
     return tuple(tuple(bool(dark) for dark in row) for row in drawing.modules)
 
 
-def runs(modules: Modules) -> list[tuple[int, int, int]]:
+def runs(modules: Modules) -> list[Run]:
     """Dark stretches as (row, first column, length), so that a row is a few rectangles."""
     found = []
     for row, line in enumerate(modules):
