@@ -1,0 +1,17 @@
+"""Pieces that left a counted handful."""
+
+from __future__ import annotations
+
+from witnessmark.log.heading import Heading
+from witnessmark.log.merge import keep_both
+from witnessmark.log.shapes import Shape, Text, Whole
+
+
+class TakeSchema(Shape):
+    """Shape only. New fields go last and are optional; none is renamed or removed."""
+
+    count = Whole(required=True)
+    says = Text(allow_none=True)
+
+
+HEADING = Heading("take", schema=TakeSchema, merge=keep_both)
