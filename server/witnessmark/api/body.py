@@ -1,0 +1,79 @@
+"""Reading a request's body: bounded before it is read, unzipped in pieces, parsed once."""
+
+import zlib
+from typing import IO, Any
+
+from flask import request
+
+from witnessmark.errors import NotJson, RequestShape, TooMuch, WrongType
+from witnessmark.log.clean import Flaw, parse
+
+MOST_SENT = 2 * 1024 * 1024
+MOST_UNZIPPED = 8 * 1024 * 1024
+_PIECE = 64 * 1024
+_GZIP_WINDOW = 31
+# The server drops a connection whose body was left unread, and the sender may then miss the
+# answer; so a body that is a little too long is read to its end, and only then turned away.
+_DRAINED = 16 * 1024 * 1024
+
+
+def json_object() -> dict[str, Any]:
+    """The body as a JSON object.
+
+    raises: WrongType, TooMuch, NotJson, RequestShape
+    """
+    if request.mimetype != "application/json":
+        raise WrongType(type=request.mimetype or "A body without a type", wanted="application/json")
+    coding = (request.content_encoding or "identity").strip().lower()
+    if coding in {"gzip", "x-gzip"}:
+        raw = _unzipped()
+    elif coding in {"", "identity"}:
+        raw = read_at_most(MOST_UNZIPPED)
+    else:
+        raise WrongType(type=f"The encoding {coding[:40]}", wanted="gzip or nothing")
+    found = parse(raw)
+    if type(found) is dict:
+        return found
+    what = "a key stands twice in it" if isinstance(found, Flaw) else "is no JSON object"
+    raise RequestShape(what="The body", trouble=what)
+
+
+def read_at_most(most: int) -> bytes:
+    """The whole body as it came.
+
+    raises: TooMuch
+    """
+    stream = request.stream
+    if (request.content_length or 0) > most:
+        _drain(stream)
+        raise TooMuch(trouble=f"it has more than {most} bytes")
+    raw = bytearray()
+    while piece := stream.read(min(_PIECE, most + 1 - len(raw))):
+        raw += piece
+        if len(raw) > most:
+            _drain(stream)
+            raise TooMuch(trouble=f"it has more than {most} bytes")
+    return bytes(raw)
+
+
+def _unzipped() -> bytes:
+    sent = read_at_most(MOST_SENT)
+    raw = bytearray()
+    while sent:
+        member = zlib.decompressobj(_GZIP_WINDOW)
+        try:
+            raw += member.decompress(sent, MOST_UNZIPPED + 1 - len(raw))
+        except zlib.error as error:
+            raise NotJson(trouble="its gzip coding is broken") from error
+        if len(raw) > MOST_UNZIPPED:
+            raise TooMuch(trouble=f"unzipped it has more than {MOST_UNZIPPED} bytes")
+        if not member.eof:
+            raise NotJson(trouble="its gzip coding breaks off")
+        sent = member.unused_data
+    return bytes(raw)
+
+
+def _drain(stream: IO[bytes]) -> None:
+    left = _DRAINED
+    while left > 0 and (piece := stream.read(_PIECE)):
+        left -= len(piece)

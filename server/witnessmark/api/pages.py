@@ -1,0 +1,129 @@
+"""The page's own files: whatever lies in pwa/ is served, and the shell for every other address.
+
+No data is in them, so they need no key. Types are named here, because the table of the operating
+system may know none of the newer ones.
+"""
+
+import hashlib
+from dataclasses import dataclass
+from pathlib import Path
+
+from flask import Blueprint, Flask, Response, current_app, request
+from werkzeug.security import safe_join
+
+from witnessmark.api.config import Config
+from witnessmark.api.zipped import gzip_of
+from witnessmark.errors import AddressUnknown
+
+SHELL = "index.html"
+_LEVEL = 9
+_PAYS_FROM = 512
+_TYPES = {
+    ".html": "text/html; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".mjs": "text/javascript; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".json": "application/json",
+    ".jsonl": "application/jsonl; charset=utf-8",
+    ".webmanifest": "application/manifest+json",
+    ".wasm": "application/wasm",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".jpg": "image/jpeg",
+    ".webp": "image/webp",
+    ".ico": "image/x-icon",
+    ".woff2": "font/woff2",
+    ".txt": "text/plain; charset=utf-8",
+    ".md": "text/plain; charset=utf-8",
+}
+_TIGHT_ALREADY = {".png", ".jpg", ".webp", ".woff2"}
+
+routes = Blueprint("pages", __name__)
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """A file as it was read: bytes, zipped bytes where that pays, and its mark."""
+
+    seen: tuple[int, int]
+    plain: bytes
+    zipped: bytes | None
+    mark: str
+
+
+class Pages:
+    """The files of a folder, kept in memory until they change on disk."""
+
+    def __init__(self, config: Config) -> None:
+        self.config = config
+        self._held: dict[Path, _Held] = {}
+
+    def find(self, path: str) -> Path | None:
+        """The file at an address inside the folder; None when there is none."""
+        if self.config.demo and path == "demo/waiting.jsonl":
+            return self.config.demo_files / "waiting.jsonl"
+        joined = safe_join(str(self.config.pages), path)
+        found = Path(joined) if joined else None
+        return found if found and found.is_file() and not hidden(path) else None
+
+    def held(self, file: Path) -> _Held:
+        """The file's bytes, read again only when it changed."""
+        facts = file.stat()
+        seen = (facts.st_mtime_ns, facts.st_size)
+        held = self._held.get(file)
+        if held is None or held.seen != seen:
+            held = self._held[file] = _read(file, seen)
+        return held
+
+
+def install(app: Flask, config: Config) -> None:
+    """Serve the folder."""
+    app.extensions["witnessmark-pages"] = Pages(config)
+    app.register_blueprint(routes)
+
+
+def address() -> str:
+    """Where people reach this server, as they would type it."""
+    pages: Pages = current_app.extensions["witnessmark-pages"]
+    return (pages.config.address or request.host_url).rstrip("/")
+
+
+def hidden(path: str) -> bool:
+    """Whether a part of the path begins with a dot."""
+    return any(step.startswith(".") for step in path.split("/"))
+
+
+@routes.get("/")
+@routes.get("/<path:path>")
+def page(path: str = SHELL) -> Response:
+    """A file of the page; the shell for an address that names none."""
+    pages: Pages = current_app.extensions["witnessmark-pages"]
+    file = pages.find(path)
+    if file is None and (path.startswith("api/") or "." in path.rsplit("/", 1)[-1]):
+        raise AddressUnknown
+    return _answer(pages, file or pages.config.pages / SHELL)
+
+
+def _answer(pages: Pages, file: Path) -> Response:
+    if not file.is_file():
+        raise AddressUnknown
+    held = pages.held(file)
+    zips = held.zipped is not None and bool(request.accept_encodings["gzip"])
+    answer = Response((held.zipped if zips else held.plain) or b"")
+    answer.headers["Content-Type"] = _TYPES.get(file.suffix, "application/octet-stream")
+    # Ask each time whether it changed: a page of yesterday must not meet a worker of today.
+    answer.headers["Cache-Control"] = "no-cache"
+    if held.zipped is not None:
+        answer.vary.add("Accept-Encoding")
+    if zips:
+        answer.content_encoding = "gzip"
+    answer.set_etag(f"{held.mark}-z" if zips else held.mark)
+    answer.make_conditional(request)
+    return answer
+
+
+def _read(file: Path, seen: tuple[int, int]) -> _Held:
+    plain = file.read_bytes()
+    tight = file.suffix in _TIGHT_ALREADY or len(plain) < _PAYS_FROM
+    zipped = None if tight else gzip_of(plain, _LEVEL)
+    return _Held(seen, plain, zipped, hashlib.sha256(plain).hexdigest()[:32])

@@ -1,0 +1,69 @@
+"""The one handler: every error leaves as a problem document (RFC 9457) with code and next step."""
+
+import logging
+
+from flask import Flask, Response, json, request
+from werkzeug.exceptions import HTTPException, MethodNotAllowed, NotFound, RequestEntityTooLarge
+
+from witnessmark.errors import (
+    AddressUnknown,
+    MethodUnknown,
+    RequestProblem,
+    SomethingBroke,
+    StoreBusy,
+    TooMuch,
+    WitnessmarkError,
+)
+
+_RETRY_SECONDS = 2
+_UNAUTHORIZED = 401
+_trace = logging.getLogger("witnessmark.api")
+
+
+def install(app: Flask) -> None:
+    """Let this handler answer for every error of the app."""
+    app.register_error_handler(Exception, _answer)
+
+
+def _answer(fault: Exception) -> Response:
+    if isinstance(fault, RequestProblem):
+        return problem(fault)
+    if isinstance(fault, WitnessmarkError):
+        _trace.warning("%s: %s", fault.code, fault)
+        return problem(fault)
+    if isinstance(fault, HTTPException):
+        return _http(fault)
+    _trace.error("no error names this", exc_info=fault)
+    return problem(SomethingBroke())
+
+
+def _http(fault: HTTPException) -> Response:
+    if isinstance(fault, NotFound):
+        return problem(AddressUnknown())
+    if isinstance(fault, MethodNotAllowed):
+        answer = problem(MethodUnknown(method=request.method))
+        answer.headers["Allow"] = ", ".join(sorted(fault.valid_methods or ()))
+        return answer
+    if isinstance(fault, RequestEntityTooLarge):
+        return problem(TooMuch(trouble="its body is too long"))
+    return problem(RequestProblem(), status=fault.code)
+
+
+def problem(fault: WitnessmarkError, status: int | None = None) -> Response:
+    """The problem document of an error."""
+    number = status or getattr(fault, "status", 500)
+    told = {
+        "type": f"/api/v1/docs#{fault.code}",
+        "title": fault.sentence,
+        "status": number,
+        "code": fault.code,
+        "next": fault.next,
+    }
+    answer = Response(json.dumps(told), number, mimetype="application/problem+json")
+    if number == _UNAUTHORIZED:
+        answer.headers["WWW-Authenticate"] = 'Bearer realm="witnessmark"'
+    if isinstance(fault, StoreBusy):
+        answer.headers["Retry-After"] = str(_RETRY_SECONDS)
+    if "seconds" in fault.facts:
+        answer.headers["Retry-After"] = str(fault.facts["seconds"])
+    return answer

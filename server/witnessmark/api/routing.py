@@ -1,0 +1,97 @@
+"""Blueprints with types: a route states what it reads, what it tells, and who may ask."""
+
+import json
+from collections.abc import Callable
+from typing import Any, ParamSpec
+
+from flask import Flask, Response
+from flask_smorest import Api, Blueprint  # type: ignore[import-untyped]
+from marshmallow import Schema
+
+from witnessmark.api.shapes import Problem
+
+P = ParamSpec("P")
+Route = Callable[P, Response]
+JSON = "application/json"
+CREATED = 201
+
+
+class Routes:
+    """The routes of one subject."""
+
+    def __init__(self, name: str, says: str) -> None:
+        self.blueprint = Blueprint(name, __name__, description=says)
+
+    def get(self, rule: str, **facts: Any) -> Callable[[Route[P]], Route[P]]:
+        """A route that reads."""
+        return self._route(rule, "GET", facts)
+
+    def post(self, rule: str, **facts: Any) -> Callable[[Route[P]], Route[P]]:
+        """A route that takes something."""
+        return self._route(rule, "POST", facts)
+
+    def put(self, rule: str, **facts: Any) -> Callable[[Route[P]], Route[P]]:
+        """A route that keeps a file under its name."""
+        return self._route(rule, "PUT", facts)
+
+    def patch(self, rule: str, **facts: Any) -> Callable[[Route[P]], Route[P]]:
+        """A route that changes something."""
+        return self._route(rule, "PATCH", facts)
+
+    def _route(
+        self, rule: str, method: str, facts: dict[str, Any]
+    ) -> Callable[[Route[P]], Route[P]]:
+        def decorate(function: Route[P]) -> Route[P]:
+            documented = self.blueprint.doc(**_documented(**facts))(function)
+            return _same(self.blueprint.route(rule, methods=[method])(documented), function)
+
+        return decorate
+
+
+def _same(routed: Any, _like: Route[P]) -> Route[P]:
+    return routed  # type: ignore[no-any-return]
+
+
+def _documented(
+    *,
+    told: type[Schema] | str,
+    wanted: type[Schema] | str | None = None,
+    number: int = 200,
+    is_open: bool = False,
+    query: tuple[dict[str, Any], ...] = (),
+) -> dict[str, Any]:
+    """The OpenAPI facts of a route that reads and writes its own bytes.
+
+    told, wanted: a schema of JSON, or a media type.
+    """
+    says = told.__doc__ if isinstance(told, type) else "A file."
+    facts: dict[str, Any] = {
+        "responses": {str(number): {"description": says, "content": _content(told)}}
+    }
+    if wanted:
+        facts["requestBody"] = {"required": True, "content": _content(wanted)}
+    if query:
+        facts["parameters"] = [{"in": "query", **one} for one in query]
+    if is_open:
+        facts["security"] = []
+    return facts
+
+
+def _content(shape: type[Schema] | str) -> dict[str, Any]:
+    if isinstance(shape, str):
+        return {shape: {"schema": {"type": "string", "format": "binary"}}}
+    return {JSON: {"schema": shape}}
+
+
+def install(app: Flask, prefix: str, *subjects: Routes) -> None:
+    """Serve the routes under a prefix, and what describes them."""
+    api = Api(app)
+    api.ERROR_SCHEMA = Problem
+    for subject in subjects:
+        api.register_blueprint(subject.blueprint, url_prefix=prefix)
+
+
+def tell(facts: object, number: int = 200) -> Response:
+    """A JSON answer."""
+    text = json.dumps(facts, ensure_ascii=False, separators=(",", ":"))
+    return Response(text, number, mimetype=JSON)

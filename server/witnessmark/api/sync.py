@@ -1,0 +1,116 @@
+"""POST /sync: the device's entries in, what it has not seen out, in one round trip."""
+
+import json
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from flask import Response
+
+from witnessmark.api.body import json_object
+from witnessmark.api.keys import bearer, store
+from witnessmark.api.routing import JSON, Routes
+from witnessmark.api.shapes import SyncAnswer, SyncRequest
+from witnessmark.errors import Refusal, RequestShape, TooMuch
+from witnessmark.log.entry import take, unwrapped
+from witnessmark.store import Cursor, Offered, Synced, Taken
+from witnessmark.store.ids import moment
+from witnessmark.store.log_read import PAGE_ENTRIES
+
+MOST_ENTRIES = 2_000
+_CURSOR = re.compile(r"(\d{1,20})\.([0-9a-f]{8})", re.ASCII)
+
+routes = Routes("sync", "Entries in and out, in one round trip.")
+
+
+@routes.post("/sync", wanted=SyncRequest, told=SyncAnswer)
+def sync() -> Response:
+    """Take entries and hand out those after the cursor."""
+    wanted = json_object()
+    items = _entries(wanted)
+    cursor, room = _cursor(wanted.get("cursor")), _room(wanted)
+    offers = [_offer(item) for item in items]
+    return _answer(store().sync(bearer(), cursor, offers, room))
+
+
+def _entries(wanted: dict[str, Any]) -> list[object]:
+    items = wanted.get("entries", [])
+    if type(items) is not list:
+        raise RequestShape(what="entries", trouble="is no list")
+    if len(items) > MOST_ENTRIES:
+        raise TooMuch(trouble=f"it has more than {MOST_ENTRIES} entries")
+    return items
+
+
+def _cursor(given: object) -> Cursor | None:
+    if given is None:
+        return None
+    found = _CURSOR.fullmatch(given) if type(given) is str else None
+    if found is None:
+        raise RequestShape(what="cursor", trouble="is no number, dot and eight hex digits")
+    return Cursor(int(found[1]), found[2])
+
+
+def _room(wanted: dict[str, Any]) -> int:
+    room = wanted.get("room", PAGE_ENTRIES)
+    if type(room) is not int or room < 0:
+        raise RequestShape(what="room", trouble="is no whole number from 0 on")
+    return min(room, PAGE_ENTRIES)
+
+
+def _offer(item: object) -> Offered | Refusal:
+    try:
+        sent = unwrapped(item)
+        taken = take(sent.facts)
+    except Refusal as refusal:
+        return refusal
+    return offered(taken.facts, taken.text, sent.order)
+
+
+def offered(facts: dict[str, Any], text: str, order: str | None) -> Offered:
+    """A checked entry as the store files it."""
+    return Offered(
+        facts["id"],
+        filed(facts["heading"]),
+        filed(facts["about"]),
+        filed(facts["device"]),
+        facts["n"],
+        facts["stamp"],
+        text,
+        order,
+    )
+
+
+def filed(text: str) -> str:
+    """A text as it may stand in a column; the stored entry itself keeps every sign."""
+    return text.replace("\0", "\ufffd") if "\0" in text else text
+
+
+def _answer(synced: Synced) -> Response:
+    answers = ",".join(map(_line, synced.answers))
+    entries = ",".join(numbered(synced.page.rows))
+    head = synced.head
+    figures = {
+        "cursor": str(synced.page.cursor) if synced.page.cursor else None,
+        "head": head.head,
+        "count": head.count,
+        "digest": head.digest,
+        "now": moment(store().now_ms(), fine=True),
+    }
+    text = f'{{"answers":[{answers}],"entries":[{entries}],{json.dumps(figures, separators=(",", ":"))[1:]}'
+    return Response(text, mimetype=JSON)
+
+
+def _line(answer: Taken | Refusal) -> str:
+    if isinstance(answer, Refusal):
+        return json.dumps(answer.answer(), ensure_ascii=False)
+    if answer.order is None:
+        return str(answer.seq)
+    return f'{{"seq":{answer.seq},"order":"{answer.order}"}}'
+
+
+def numbered(rows: list[tuple[int, str | None, str]]) -> Iterator[str]:
+    """Entries as they go out: the stored text joined, neither decoded nor made anew."""
+    for seq, order, text in rows:
+        given = f'"order":"{order}",' if order is not None else ""
+        yield f'{{"seq":{seq},{given}"entry":{text}}}'

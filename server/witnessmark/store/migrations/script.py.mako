@@ -1,0 +1,20 @@
+"""${message}."""
+
+${imports if imports else ""}
+import sqlalchemy as sa
+from alembic import op
+
+revision = ${repr(up_revision)}
+down_revision = ${repr(down_revision)}
+branch_labels = ${repr(branch_labels)}
+depends_on = ${repr(depends_on)}
+
+
+def upgrade() -> None:
+    """Bring the tables on."""
+    ${upgrades if upgrades else "pass"}
+
+
+def downgrade() -> None:
+    """Bring the tables back."""
+    ${downgrades if downgrades else "pass"}

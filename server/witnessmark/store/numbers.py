@@ -1,0 +1,70 @@
+"""Every device counts its own entries 1, 2, 3…; here holes and doubles in that count show."""
+
+import json
+from collections import defaultdict
+from collections.abc import Iterable
+
+from sqlalchemy import Connection, delete, insert, select
+
+from witnessmark.store import tables
+
+# A device with a broken counter must not grow its row without end.
+_RUNS_KEPT = 200
+_DOUBLES_KEPT = 100
+
+Runs = list[list[int]]
+
+
+def note_numbers(connection: Connection, workshop: str, made: Iterable[tuple[str, int]]) -> None:
+    """Add the own numbers of newly taken entries to what is known of their devices."""
+    news: dict[str, list[int]] = defaultdict(list)
+    for device, n in made:
+        news[device].append(n)
+    table = tables.numbered.c
+    for device, numbers in sorted(news.items()):
+        where = (table.workshop == workshop, table.device == device)
+        row = connection.execute(select(table.runs, table.doubles).where(*where)).first()
+        runs, doubles = (json.loads(row[0]), json.loads(row[1])) if row else ([], [])
+        runs, again = with_numbers(runs, numbers)
+        doubles = sorted({*doubles, *again})[:_DOUBLES_KEPT]
+        connection.execute(delete(tables.numbered).where(*where))
+        connection.execute(
+            insert(tables.numbered).values(
+                workshop=workshop,
+                device=device,
+                highest=runs[-1][1],
+                runs=json.dumps(runs),
+                doubles=json.dumps(doubles),
+            )
+        )
+
+
+def with_numbers(runs: Runs, numbers: Iterable[int]) -> tuple[Runs, list[int]]:
+    """The runs with ``numbers`` added, and those that were there before."""
+    doubles: list[int] = []
+    spans = [list(run) for run in runs]
+    for number in sorted(numbers):
+        if spans and spans[-1][1] + 1 == number:  # the usual case: one more at the end
+            spans[-1][1] = number
+        elif any(low <= number <= high for low, high in spans):
+            doubles.append(number)
+        else:
+            spans = _joined([*spans, [number, number]])
+    return spans[-_RUNS_KEPT:], doubles
+
+
+def _joined(spans: Runs) -> Runs:
+    joined: Runs = []
+    for low, high in sorted(spans):
+        if joined and joined[-1][1] + 1 >= low:
+            joined[-1][1] = max(joined[-1][1], high)
+        else:
+            joined.append([low, high])
+    return joined
+
+
+def holes(runs: Runs) -> Runs:
+    """The numbers from 1 to the highest that never came, as [[from, to], …]."""
+    edges = [0, *(high for _, high in runs)]
+    gaps = [[edge + 1, low - 1] for edge, (low, _) in zip(edges, runs, strict=False)]
+    return [gap for gap in gaps if gap[0] <= gap[1]]

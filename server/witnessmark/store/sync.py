@@ -1,0 +1,58 @@
+"""One round trip: take what a device sends, hand out what came after its cursor."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from sqlalchemy import Connection, Engine
+
+from witnessmark.errors import Refusal
+from witnessmark.store.devices import Bearer, note_contact
+from witnessmark.store.engine import reading, writing
+from witnessmark.store.log_append import Head, Offered, Taken, append, read_head
+from witnessmark.store.log_read import Cursor, Page, confirm_cursor, page_after
+
+
+@dataclass(frozen=True, slots=True)
+class Synced:
+    """Answers, page and figures, all of one snapshot."""
+
+    answers: list[Taken | Refusal]
+    page: Page
+    head: Head
+
+
+def sync(
+    engine: Engine,
+    one: Bearer,
+    cursor: Cursor | None,
+    offers: Sequence[Offered | Refusal],
+    room: int,
+    *,
+    now_ms: int,
+) -> Synced:
+    """Append and read in one transaction; only a device that brings something queues to write.
+
+    raises: LogForked, and then nothing of the request was taken.
+    """
+    if not any(isinstance(offer, Offered) for offer in offers):
+        with reading(engine) as connection:
+            refused = [offer for offer in offers if isinstance(offer, Refusal)]
+            confirm_cursor(connection, one.workshop, cursor)
+            head = read_head(connection, one.workshop)
+            return Synced([*refused], _page(connection, one, cursor, room, []), head)
+    with writing(engine) as connection:
+        confirm_cursor(connection, one.workshop, cursor)
+        head, answers = append(connection, one.workshop, one.device, offers, now_ms)
+        note_contact(connection, one, now_ms)
+        return Synced(answers, _page(connection, one, cursor, room, answers), head)
+
+
+def _page(
+    connection: Connection,
+    one: Bearer,
+    cursor: Cursor | None,
+    room: int,
+    answers: Sequence[Taken | Refusal],
+) -> Page:
+    sent = {answer.seq for answer in answers if isinstance(answer, Taken)}
+    return page_after(connection, one.workshop, cursor, room, sent)
