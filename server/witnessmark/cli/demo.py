@@ -1,0 +1,40 @@
+"""The demo: a throw-away copy of the invented workshop, paired and ready in the browser."""
+
+import tempfile
+from argparse import Namespace
+from pathlib import Path
+from zipfile import ZIP_STORED, ZipFile
+
+from witnessmark.cli.door import database
+from witnessmark.cli.errors import FileNotThere
+from witnessmark.cli.say import say
+from witnessmark.cli.serve import serve_folder
+from witnessmark.store import open_store
+
+HOUSE = Path(__file__).resolve().parents[3]
+DEMO = HOUSE / "fixtures" / "demo"
+
+
+def demo(wished: Namespace) -> None:
+    """Serve a copy on loopback: that is a secure context, so no certificate is needed."""
+    with tempfile.TemporaryDirectory(prefix="witnessmark-demo-") as folder:
+        data = Path(folder) / "data"
+        _take_demo(data, Path(folder) / "demo.zip")
+        say("This is the demo workshop: an invented engine with invented values.")
+        say("What you change in it is gone when it stops.")
+        wished.localhost = True
+        serve_folder(wished, data, demo=True)
+
+
+def _take_demo(data: Path, packed: Path) -> None:
+    """Import the demo's entries and pictures as an export file."""
+    log = DEMO / "log.jsonl"
+    if not log.exists():
+        raise FileNotThere(path=str(log))
+    with ZipFile(packed, "w", ZIP_STORED) as file:
+        file.write(log, "log.jsonl")
+        for photo in sorted((DEMO / "photos").glob("*")):
+            file.write(photo, f"photos/{photo.stem}")
+    store = open_store(data, database())
+    store.import_(packed, demo=True)
+    store.close()

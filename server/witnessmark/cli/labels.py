@@ -1,0 +1,42 @@
+"""Labels from the terminal: a sheet of blank ones as PDF."""
+
+from argparse import Namespace
+
+from witnessmark.cli.errors import SheetNotSo
+from witnessmark.cli.folder import data_folder
+from witnessmark.cli.say import say
+from witnessmark.cli.serve import beside
+from witnessmark.labels.face import LabelText
+from witnessmark.labels.layout import PRESETS, layout_from
+from witnessmark.labels.sheet import sheet_pdf
+from witnessmark.trust.folder import trust_folder, write_whole
+from witnessmark.trust.names import kept_name
+
+MOST = 5000
+
+
+def labels(wished: Namespace) -> None:
+    """Write a sheet of fresh labels and record that their codes are printed."""
+    if wished.layout == "list":
+        for word, layout in PRESETS.items():
+            say(f"{word}: {layout.name}")
+        return
+    layout = layout_from(wished.layout)
+    count = layout.places - wished.start + 1 if wished.count is None else wished.count
+    if not 1 <= count <= MOST:
+        raise SheetNotSo(trouble=f"{count} is no number of labels from 1 to {MOST}")
+    if not 1 <= wished.start <= layout.places:
+        raise SheetNotSo(trouble=f"the sheet has places 1 to {layout.places}")
+    store = beside(wished)
+    host = kept_name(trust_folder(data_folder(wished.data)))
+    codes = store.fresh_codes(count)
+    pdf = sheet_pdf(
+        layout,
+        [LabelText(code) for code in codes],
+        host=f"{host}.local:8443".upper(),
+        start=wished.start,
+        cut_marks=wished.cut_marks,
+    )
+    write_whole(wished.output, pdf)
+    store.record_sheet(codes, {"layout": wished.layout, "start": wished.start})
+    say(f"{count} labels are in {wished.output}. Print it at 100 %, not fitted to the page.")

@@ -1,0 +1,29 @@
+"""Pairing a phone from the terminal."""
+
+from argparse import Namespace
+
+from witnessmark.cli.folder import data_folder
+from witnessmark.cli.say import say, say_drawing, say_json
+from witnessmark.cli.serve import ADDRESS, beside
+from witnessmark.trust.folder import trust_folder
+from witnessmark.trust.names import kept_name
+from witnessmark.trust.qr import terminal_qr
+
+
+def pair(wished: Namespace) -> None:
+    """Show a one-time code, as symbol, link and digits; it lasts ten minutes."""
+    store = beside(wished)
+    store.ensure_workshop()
+    code = store.pairing_code()
+    address = store.setting(ADDRESS)
+    store.close()
+    if not isinstance(address, str):
+        address = f"https://{kept_name(trust_folder(data_folder(wished.data)))}.local:8443"
+    url = f"{address}/pair#{code.code}"
+    if wished.json:
+        say_json({"url": url, "code": code.code, "expires": code.expires})
+        return
+    if say_drawing(terminal_qr(url)):
+        say()
+    say(f"Scan it with the phone, or open {url}")
+    say(f"The code is {code.code}; it pairs one phone until {code.expires}.")

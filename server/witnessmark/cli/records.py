@@ -1,0 +1,85 @@
+"""Commands about the records as a whole: rebuild, copies, devices."""
+
+from argparse import Namespace
+from dataclasses import asdict
+from pathlib import Path
+
+from witnessmark import store as stores
+from witnessmark.cli.door import database
+from witnessmark.cli.errors import FileNotThere
+from witnessmark.cli.folder import data_folder
+from witnessmark.cli.say import complain, say, say_json
+from witnessmark.cli.serve import beside
+
+
+def _there(path: Path) -> Path:
+    """The file, or a refusal that names it."""
+    if not path.is_file():
+        raise FileNotThere(path=str(path))
+    return path
+
+
+def rebuild(wished: Namespace) -> int:
+    """Make the tables anew from the log; ends with 1 where they were not the same."""
+    done = beside(wished).rebuild()
+    for difference in done.differences:
+        complain(difference)
+    if done.differences:
+        complain(f"{len(done.differences)} rows were not as the log says; now they are.")
+        return 1
+    say(f"The {done.rows} rows of the tables are what the log's {done.entries} entries say.")
+    return 0
+
+
+def backup(wished: Namespace) -> None:
+    """Copy everything, also while serving."""
+    done = beside(wished).backup(wished.file)
+    say(f"{done.entries} entries and {done.photos} photos are in {wished.file}.")
+
+
+def restore(wished: Namespace) -> None:
+    """Bring a backup back into an empty folder."""
+    file = _there(wished.file)
+    folder = data_folder(wished.data)
+    done = stores.restore(file, folder, database())
+    say(f"{done.entries} entries, {done.photos} photos and {done.devices} devices are in {folder}.")
+
+
+def export(wished: Namespace) -> None:
+    """Write log and photos in the open format."""
+    done = beside(wished).export_(wished.file)
+    say(f"{done.entries} entries and {done.photos} photos are in {wished.file}.")
+
+
+def import_(wished: Namespace) -> int:
+    """Take entries and photos from an exported file."""
+    done = beside(wished).import_(_there(wished.file))
+    say(f"{done.taken} entries taken, {done.had} were here already, {done.photos} photos.")
+    if done.invented:
+        say(f"{done.invented} entries of the demo were left out; they are invented.")
+    for refused in done.refused:
+        complain(f"Line {refused.line}: {refused.says} {refused.next_step}")
+    return 1 if done.refused else 0
+
+
+def devices(wished: Namespace) -> None:
+    """List the devices."""
+    found = beside(wished).devices()
+    if wished.json:
+        say_json([asdict(device) for device in found])
+        return
+    for device in found:
+        state = f"shut out {device.revoked}" if device.revoked else f"paired {device.paired}"
+        contact = f", last contact {device.last_contact}" if device.last_contact else ""
+        own = ", this computer" if device.own else ""
+        say(f"{device.id}  {device.name}: {state}{contact}{own}")
+    if not found:
+        say("No device is paired yet. Pair one: python3 server pair")
+
+
+def revoke(wished: Namespace) -> None:
+    """Shut a device out, named by its id or by a name that only it has."""
+    store = beside(wished)
+    named = [device.id for device in store.devices() if device.name == wished.device]
+    done = store.revoke(named[0] if len(named) == 1 else wished.device)
+    say(f"{done.name} is shut out. What it holds stays on it, and can be handed over.")

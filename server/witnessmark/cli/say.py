@@ -1,0 +1,31 @@
+"""Sentences in the terminal."""
+
+import json
+import sys
+
+
+def say(text: str = "") -> None:
+    """Tell a line at once, also when another program is reading along."""
+    sys.stdout.write(text + "\n")
+    sys.stdout.flush()
+
+
+def say_drawing(text: str) -> bool:
+    """Tell lines of block signs if this terminal can show them; tells whether it could."""
+    try:
+        text.encode(sys.stdout.encoding or "ascii")
+    except UnicodeEncodeError:
+        return False
+    say(text)
+    return True
+
+
+def say_json(value: object) -> None:
+    """Tell one line for a program."""
+    say(json.dumps(value, ensure_ascii=False))
+
+
+def complain(text: str) -> None:
+    """Tell what is in the way."""
+    sys.stderr.write(text + "\n")
+    sys.stderr.flush()
