@@ -18,7 +18,7 @@ NUMBER = re.compile(r"-?(?:[0-9]+\.?[0-9]*|\.[0-9]+)")
 DIGEST = re.compile(r"[0-9a-f]{64}")
 CODE = re.compile(r"[0-9A-HJKMNP-TV-Z]{8}")
 LONGEST_NUMBER = 40
-LONGEST_ID = 64
+ID = re.compile(r"[ -~]{1,64}")
 
 
 class Leaf(fields.Field[Any]):
@@ -53,11 +53,11 @@ class Words(Leaf):
 
 
 class Id(Leaf):
-    """The id of a thing, an entry, a fastener or a pass."""
+    """The id of a thing, an entry, a fastener or a pass; ASCII, so that all sort it alike."""
 
     def trouble(self, value: object) -> str | None:
-        """Whether it is text of 1 to 64 signs."""
-        return None if type(value) is str and 0 < len(value) <= LONGEST_ID else "id"
+        """Whether it is text of 1 to 64 ASCII signs."""
+        return None if type(value) is str and ID.fullmatch(value) else "id"
 
 
 class EntryId(Leaf):
