@@ -1,0 +1,58 @@
+"""Shared cases of trade: a dict of names to the rule and back to plain JSON."""
+
+from collections.abc import Callable
+from typing import Any
+
+from witnessmark.errors import TradeError
+from witnessmark.trade import label, sequence, torque, units, wrench
+from witnessmark.trade.units import Measured
+
+Given = dict[str, Any]
+
+
+def measured(value: dict[str, str] | None) -> Measured | None:
+    return None if value is None else Measured(value["value"], value["unit"])
+
+
+def of(given: Given, *names: str) -> list[Any]:
+    return [measured(given[name]) for name in names]
+
+
+def fault(given: Given) -> dict[str, str]:
+    try:
+        return {"code": label.parse(given["typed"])}
+    except TradeError as refused:
+        return {"code": refused.code, "says": refused.sentence}
+
+
+def pattern(rule: Callable[..., Any]) -> Callable[[Given], Any]:
+    return lambda given: rule(**given)
+
+
+RULES: dict[str, Callable[[Given], Any]] = {
+    "units.convert": lambda g: units.convert(g["value"], g["unit"], g["to"]),
+    "units.shown": lambda g: units.shown(*of(g, "measured"), g["to"]),
+    "units.compare": lambda g: units.compare(*of(g, "one", "other")),
+    "units.parse_number": lambda g: units.parse_number(**g),
+    "units.quantity_of": lambda g: units.quantity_of(g["unit"]),
+    "label.parse": lambda g: label.parse(g["typed"]),
+    "label.fault": fault,
+    "label.check": lambda g: label.check(g["seven"]),
+    "label.value": lambda g: label.value(g["sign"]),
+    "label.code_from_text": lambda g: label.code_from_text(g["text"]),
+    "label.grouped": lambda g: label.grouped(g["code"]),
+    "sequence.order": pattern(sequence.order),
+    "sequence.loosening": lambda g: sequence.loosening(g["tightening"]),
+    "sequence.positions": pattern(sequence.positions),
+    "wrench.permitted": lambda g: wrench.permitted(measured(g["most"]), g["own"]),
+    "wrench.fit": lambda g: wrench.fit(*of(g, "wanted", "least", "most")),
+    "wrench.in_range": lambda g: wrench.in_range(*of(g, "wanted", "least", "most")),
+    "wrench.deviation": lambda g: wrench.deviation(g["indicated"], g["reference"]),
+    "wrench.applied": lambda g: wrench.applied(g["setting"], g["share"]),
+    "wrench.settable": lambda g: wrench.settable(g["wanted"], g["graduation"]),
+    "wrench.days_since": lambda g: wrench.days_since(g["calibrated"], g["today"]),
+    "torque.deviation": lambda g: torque.deviation(*of(g, "reading", "target")),
+    "torque.against": lambda g: torque.against(*of(g, "reading", "target"), g.get("permitted")),
+    "torque.asks_unit": lambda g: torque.asks_unit(*of(g, "reading", "target")),
+    "torque.out_of_reason": lambda g: torque.out_of_reason(*of(g, "reading", "target")),
+}
