@@ -25,7 +25,7 @@ def codes(count: int) -> list[str]:
         for _ in range(7):
             left, sign = divmod(left, 32)
             signs += label.ALPHABET[sign]
-        made.append(signs + label.check_sign(signs))
+        made.append(signs + label.check(signs))
     return made
 
 

@@ -7,6 +7,8 @@ from qrcode.util import MODE_ALPHA_NUM, QRData
 # A fixed mask saves trying all eight for each label; a test reads labels of every preset back.
 MASK = 3
 QUIET = 4
+# source: ISO/IEC 18004, alphanumeric mode.
+ALPHANUMERIC = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:"
 
 Modules = tuple[tuple[bool, ...], ...]
 Run = tuple[int, int, int]  # row, first column, length
