@@ -23,10 +23,10 @@ function raw(given) {
 }
 
 /** @param {Given} given */
-async function readCase(given) {
+function readCase(given) {
   const { text } = read(raw(given));
   if ('pad' in given) return { bytes: String(new TextEncoder().encode(text).length) };
-  return { text, digest: asHex(await digest(text, given.order)) };
+  return { text, digest: asHex(digest(text, given.order)) };
 }
 
 /** @param {Given} given */
@@ -41,9 +41,9 @@ function refusal(given) {
 }
 
 /** @param {Given} given */
-async function setDigest({ entries }) {
+function setDigest({ entries }) {
   let total = 0n;
-  for (const { text, order } of entries) total = added(total, [await digest(text, order)]);
+  for (const { text, order } of entries) total = added(total, [digest(text, order)]);
   return asHex(total);
 }
 
@@ -93,6 +93,9 @@ function idFactsCase({ uuid }) {
   return { unix_ms: unixMs, version, variant, ours: isUuid7(uuid) };
 }
 
+/** @param {string} hex */
+const bytes = (hex) => Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
+
 /** @param {string} name */
 const dashed = (name) => name.replace(/[A-Z]/g, (sign) => `-${sign.toLowerCase()}`);
 
@@ -103,7 +106,7 @@ export const rules = {
   'log.read': readCase,
   'log.refusal': refusal,
   'log.set_digest': setDigest,
-  'log.uuid7': ({ unix_ms: unixMs, random }) => uuid7(unixMs, Buffer.from(random, 'hex')),
+  'log.uuid7': ({ unix_ms: unixMs, random }) => uuid7(unixMs, bytes(random)),
   'log.id_facts': idFactsCase,
   'log.next_stamp': ({ last, unix_ms: unixMs }) => nextStamp(last, unixMs),
   'log.clock': clockCase,

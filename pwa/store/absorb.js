@@ -1,0 +1,199 @@
+/** Writes down what the computer answered: numbers, refusals, and the entries of other devices. */
+
+import { Refusal } from '../errors.js';
+import { canonical } from '../log/clean.js';
+import { added, asHex, digest, fromHex } from '../log/digest.js';
+import { clockOf, heardTime, keepClock } from './clock.js';
+import { refold } from './fold.js';
+import { notePhotos } from './photo_rows.js';
+import { placeRows, rowOf } from './place.js';
+import { KEEPING } from './schema.js';
+import { put, remove, write } from './transaction.js';
+
+/**
+ * @typedef {import('./types.js').Tx} Tx
+ * @typedef {import('./types.js').Kept} Kept
+ * @typedef {import('./types.js').SyncRow} SyncRow
+ * @typedef {import('./types.js').Entry} Entry
+ * @typedef {{code: string, says: string, next: string}} Refused
+ * @typedef {{answers: (number|{seq: number, order: string}|Refused)[],
+ *   entries: {seq: number, order?: string, entry: Entry}[], cursor: string|null, head: number,
+ *   count: number, digest: string, now: string}} Answer
+ * @typedef {Answer['entries'][number] & {text: string}} Pulled
+ * @typedef {{tx: Tx, sync: SyncRow, counted: string[], touched: Set<string>, now: number}} Round
+ */
+
+/** Up to so many pulled entries are folded in their own transaction; more are folded after it. */
+const AT_ONCE = 200;
+
+/** @param {string|null} cursor */
+export const numberOf = (cursor) => (cursor ? Number(cursor.split('.')[0]) : 0);
+
+/**
+ * Counts a row as taken, once in an epoch.
+ * @param {Round} round @param {Kept} row @param {number} seq @param {string} [order]
+ * @returns {Kept}
+ */
+function numberedRow(round, row, seq, order) {
+  if (row.epoch !== round.sync.epoch || row.seq === undefined) round.counted.push(row.id);
+  if (row.out || row.order !== order) round.touched.add(row.subject);
+  const { order: _order, out: _out, ...rest } = row;
+  const numbered = { ...rest, seq, epoch: round.sync.epoch };
+  return order ? { ...numbered, order } : numbered;
+}
+
+/** @param {Round} round @param {string} id @param {string} text @param {Refused} why */
+function refuse(round, id, text, { code, says, next }) {
+  remove(round.tx, 'outbox', id);
+  put(round.tx, 'refused', { id, text, code, says, next, at: round.now });
+}
+
+/** @param {Round} round @param {Kept} row */
+function take(round, row) {
+  put(round.tx, 'entry', row);
+  remove(round.tx, 'outbox', row.id);
+  remove(round.tx, 'refused', row.id);
+}
+
+/** @param {Round} round @param {{id: string, text: string}[]} batch @param {Answer['answers']} answers */
+async function answerRows(round, batch, answers) {
+  const rows = await Promise.all(batch.map(({ id }) => round.tx.objectStore('entry').get(id)));
+  answers.forEach((answer, at) => {
+    const { id, text } = /** @type {{id: string, text: string}} */ (batch[at]);
+    if (typeof answer === 'object' && 'code' in answer) refuse(round, id, text, answer);
+    else if (typeof answer === 'number') take(round, numberedRow(round, rows[at], answer));
+    else take(round, numberedRow(round, rows[at], answer.seq, answer.order));
+  });
+}
+
+/**
+ * Ours and the log's entry carry one id but other text: the log's counts, ours is shown as refused.
+ * @param {Round} round @param {Kept} ours @param {Kept} theirs @returns {Promise<Kept>}
+ */
+async function rival(round, ours, theirs) {
+  round.touched.add(ours.subject);
+  const refused = await round.tx.objectStore('refused').get(ours.id);
+  const says = 'Another entry with the same mark came first.';
+  const next = 'Enter it again, or strike it out.';
+  if (!refused) refuse(round, ours.id, ours.text, { code: 'id-taken', says, next });
+  return theirs;
+}
+
+/** @param {Round} round @param {Pulled[]} entries */
+async function pulledRows(round, entries) {
+  const held = await heldAlready(round, entries);
+  const fresh = [];
+  for (const { seq, order, entry, text } of entries) {
+    const row = rowOf(entry, text);
+    const ours = held.get(entry.id);
+    if (ours && ours.text === row.text) take(round, numberedRow(round, ours, seq, order));
+    else {
+      const base = ours ? await rival(round, ours, row) : row;
+      fresh.push(numberedRow(round, base, seq, order));
+    }
+  }
+  return fresh;
+}
+
+/**
+ * Which of these entries lie here already. Outside a recovery only a waiting or refused one can:
+ * what was taken before lies before the cursor, so the usual pull asks for nothing.
+ * @param {Round} round @param {Pulled[]} entries
+ * @returns {Promise<Map<string, Kept>>}
+ */
+async function heldAlready(round, entries) {
+  const { tx, sync } = round;
+  let ids = entries.map(({ entry }) => entry.id);
+  if (!sync.recovering) {
+    const [waiting, refused] = await Promise.all([
+      tx.objectStore('outbox').getAllKeys(),
+      tx.objectStore('refused').getAllKeys(),
+    ]);
+    const mine = new Set([...waiting, ...refused]);
+    ids = ids.filter((id) => mine.has(id));
+  }
+  const rows = await Promise.all(ids.map((id) => tx.objectStore('entry').get(id)));
+  return new Map(rows.filter((row) => row).map((row) => [row.id, row]));
+}
+
+/** @param {Round} round @param {Kept[]} fresh */
+async function addFresh(round, fresh) {
+  await notePhotos(round.tx, fresh);
+  for (const id of await placeRows(round.tx, fresh)) round.touched.add(id);
+}
+
+/** @param {Answer} answer */
+function ordersIn(answer) {
+  const pulled = answer.entries.map(({ order, entry }) => order ?? entry.stamp);
+  const ours = answer.answers.map((one) =>
+    typeof one === 'object' && 'seq' in one ? one.order : '',
+  );
+  return [...pulled, ...ours];
+}
+
+/** @param {Round} round @param {Answer} answer @param {Map<string, bigint>} digests */
+async function finish(round, answer, digests) {
+  const { tx, sync, now } = round;
+  keepClock(tx, heardTime(await clockOf(tx), now, Date.parse(answer.now), ordersIn(answer)));
+  const sums = round.counted.map((id) => digests.get(id) ?? 0n);
+  sync.digest = asHex(added(fromHex(sync.digest), sums));
+  sync.count += sums.length;
+  Object.assign(sync, { cursor: answer.cursor, head: answer.head, contact: now });
+  put(tx, 'meta', sync, 'sync');
+  if (round.touched.size <= AT_ONCE && answer.entries.length <= AT_ONCE)
+    await refold(tx, round.touched);
+  else for (const id of round.touched) if (id) put(tx, 'dirty', { id });
+}
+
+/**
+ * The log only holds clean texts. Should a later computer hand out what this page can not write,
+ * one odd entry must not stop the others; the digests then differ, and that is seen.
+ * @param {Entry} entry
+ */
+function textOf(entry) {
+  try {
+    return canonical(entry);
+  } catch (error) {
+    if (error instanceof Refusal) return JSON.stringify(entry);
+    throw error;
+  }
+}
+
+/**
+ * Hashing is not waited for inside a transaction: it would close. So all of it comes first.
+ * @param {{id: string, text: string}[]} batch @param {Answer['answers']} answers
+ * @param {Pulled[]} pulled @returns {Promise<Map<string, bigint>>} by id
+ */
+async function digestsOf(batch, answers, pulled) {
+  const ours = batch.map(({ id, text }, at) => {
+    const answer = answers[at];
+    return { id, text, order: typeof answer === 'object' && 'seq' in answer ? answer.order : null };
+  });
+  const all = [...ours, ...pulled.map(({ entry, text, order }) => ({ id: entry.id, text, order }))];
+  const sums = await Promise.all(all.map(({ text, order }) => digest(text, order ?? null)));
+  return new Map(all.map(({ id }, at) => [id, /** @type {bigint} */ (sums[at])]));
+}
+
+/**
+ * One answer of the computer, in one transaction with the cursor. If a battery dies before it
+ * reaches the disk, the page is pulled again; hence relaxed.
+ * @param {import('./core.js').Core} core
+ * @param {{batch: {id: string, text: string}[], cursor: string|null, epoch: number}} request
+ * @param {Answer} answer
+ * @returns {Promise<{sync: SyncRow, touched: Set<string>}|null>} null: the answer is for another past
+ */
+export async function absorb(core, request, answer) {
+  const pulled = answer.entries.map((one) => ({ ...one, text: textOf(one.entry) }));
+  const digests = await digestsOf(request.batch, answer.answers, pulled);
+  return write(core, KEEPING, 'relaxed', async (tx) => {
+    /** @type {SyncRow} */
+    const sync = { ...(await tx.objectStore('meta').get('sync')) };
+    if (sync.cursor !== request.cursor || sync.epoch !== request.epoch) return null;
+    /** @type {Round} */
+    const round = { tx, sync, counted: [], touched: new Set(), now: core.world.now() };
+    await answerRows(round, request.batch, answer.answers);
+    await addFresh(round, await pulledRows(round, pulled));
+    await finish(round, answer, digests);
+    return { sync, touched: round.touched };
+  });
+}

@@ -1,0 +1,136 @@
+/** Recomputes what the screens read, from the entries about one thing. */
+
+import { links, standing, subject, value } from '../log/workshop.js';
+import { put, remove } from './transaction.js';
+
+/**
+ * @typedef {import('./types.js').Tx} Tx
+ * @typedef {import('./types.js').Kept} Kept
+ * @typedef {import('./types.js').SubjectRow} SubjectRow
+ */
+
+/** The tables that a refold reads and writes. */
+export const FOLDING = ['entry', 'subject', 'dirty', 'name'];
+
+/** @param {Kept} row */
+export const fact = (row) => {
+  const entry = JSON.parse(row.text);
+  return { entry, order: row.order ?? entry.stamp };
+};
+
+/**
+ * @param {string} id @param {Kept[]} rows
+ * @returns {any} the subject, or null when no entry of it is left
+ */
+export function folded(id, rows) {
+  const facts = rows.filter((row) => !row.out).map(fact);
+  return facts.length ? subject(id, facts) : null;
+}
+
+/** @param {Tx} tx @param {string} id */
+export const rowsOf = (tx, id) => tx.objectStore('entry').index('subject').getAll(id);
+
+/**
+ * Where a thing once lay: the holder's record tells what came out of it.
+ * @param {any} subject @param {Set<string>} now
+ */
+function layIn(subject, now) {
+  const places = subject.facts.filter(
+    (/** @type {any} */ one) => one.heading === 'place' && !one.struck && one.body?.in,
+  );
+  const past = new Set(places.map((/** @type {any} */ one) => one.body.in));
+  return [...past].filter((id) => !now.has(`lies-in ${id}`)).map((id) => `lay-in ${id}`);
+}
+
+/**
+ * Marks for the questions that look through everything, so that they need not.
+ * @param {any} subject
+ */
+function wants(subject) {
+  if (subject.hidden) return [];
+  const found = [];
+  if (subject.heading === 'part' && standing(subject, 'verdict').length !== 1) found.push('look');
+  if (subject.heading === 'part' && standing(subject, 'place').length !== 1) found.push('put');
+  if (subject.heading === 'joint' && subject.facts.some(isBegin)) found.push('run');
+  return found;
+}
+
+/** @param {any} one */
+const isBegin = (one) => one.heading === 'begin' && !one.struck;
+
+/** @param {any} subject @returns {SubjectRow} */
+export function subjectRow(subject) {
+  const now = new Set(links(subject).map(({ role, to }) => `${role} ${to}`));
+  return {
+    id: subject.id,
+    heading: subject.heading,
+    hidden: subject.hidden,
+    links: [...new Set([...now, ...layIn(subject, now)])],
+    wants: wants(subject),
+    value: subject,
+  };
+}
+
+/** @param {any} subject */
+function text(subject, /** @type {string[]} */ fields) {
+  const found = fields.map((field) => value(subject, field));
+  return found.filter((one) => typeof one === 'string' && one !== '');
+}
+
+/**
+ * The little of a thing that a search reads, so that a search need not load every fact.
+ * @param {any} subject
+ */
+export function nameRow(subject) {
+  const places = standing(subject, 'place').map((one) => [one.body.where, one.body.gone]);
+  const fitted = standing(subject, 'fitted').map((one) => one.body.place);
+  const notes = subject.facts
+    .filter((/** @type {any} */ one) => one.heading === 'note' && !one.struck)
+    .map((/** @type {any} */ one) => one.body.text);
+  const said = [...places.flat(), ...fitted, ...notes].filter((one) => typeof one === 'string');
+  return {
+    id: subject.id,
+    heading: subject.heading,
+    name: value(subject, 'name'),
+    kind: value(subject, 'kind'),
+    verdicts: standing(subject, 'verdict').map((one) => one.body.verdict),
+    words: [
+      ...text(subject, ['from', 'for', 'note', 'thread', 'engine', 'plural', 'noun']),
+      ...said,
+    ],
+    links: links(subject),
+  };
+}
+
+const NAMED = new Set([
+  'part',
+  'holder',
+  'joint',
+  'step',
+  'kind',
+  'donor',
+  'build',
+  'label',
+  'wrench',
+]);
+
+/** @param {Tx} tx @param {string} id @param {any} subject */
+function store(tx, id, subject) {
+  remove(tx, 'dirty', id);
+  if (subject) put(tx, 'subject', subjectRow(subject));
+  else remove(tx, 'subject', id);
+  if (subject && !subject.hidden && NAMED.has(subject.heading)) put(tx, 'name', nameRow(subject));
+  else remove(tx, 'name', id);
+}
+
+/**
+ * Recomputes these subjects from their entries, as this transaction sees them.
+ * @param {Tx} tx @param {Iterable<string>} ids
+ */
+export async function refold(tx, ids) {
+  const wanted = [...ids].filter((id) => id !== '');
+  const found = await Promise.all(wanted.map((id) => rowsOf(tx, id)));
+  wanted.forEach((id, at) => {
+    store(tx, id, folded(id, /** @type {Kept[]} */ (found[at])));
+  });
+}

@@ -1,0 +1,97 @@
+/** When to sync: at once when something happened, every minute, and in longer steps when it does not work. */
+
+import { syncPhotos } from './photo_sync.js';
+import { round } from './sync.js';
+
+/**
+ * @typedef {import('./core.js').Core} Core
+ * @typedef {import('./sync.js').Ending} Ending
+ */
+
+const FIRST_MS = 2000;
+const LONGEST_MS = 5 * 60_000;
+export const MINUTE_MS = 60_000;
+
+/**
+ * The pause before try number `tries`: 2 s, doubling to 5 min, less up to a half by chance, so that
+ * several phones do not knock together. What the computer asked for is kept to.
+ * @param {number} tries 1 for the first @param {number} asked milliseconds, 0 if nothing was asked
+ * @param {number} chance 0 to 1
+ */
+export function pause(tries, asked, chance) {
+  const step = Math.min(LONGEST_MS, FIRST_MS * 2 ** (tries - 1));
+  return Math.max(asked, step * (1 - chance / 2));
+}
+
+/** @param {Core} core */
+const mayTry = (core) => core.pairing?.key && core.pairing.state === 'yes';
+
+/**
+ * @param {Core} core
+ * @param {{arm: (ms: number, fire: () => void) => () => void, chance: () => number}} timers
+ */
+export function makeSchedule(core, { arm, chance }) {
+  let tries = 0;
+  let again = false;
+  /** @type {Promise<void>|null} */
+  let running = null;
+  let disarm = () => undefined;
+  let stopped = false;
+
+  /** @param {Ending} ending */
+  function next(ending) {
+    tries = ending.end === 'later' ? tries + 1 : 0;
+    core.state.trouble.value = ending.end === 'later' ? ending.code : null;
+    const wait = ending.end === 'later' ? pause(tries, ending.after, chance()) : MINUTE_MS;
+    disarm();
+    if (!stopped && ending.end !== 'stop')
+      disarm = /** @type {any} */ (arm(wait, () => void now()));
+  }
+
+  async function attempt() {
+    again = false;
+    const held = await core.world.lock(`witnessmark ${core.name}`, () => once(core, next));
+    if (held) return;
+    core.say({ please: 'sync' });
+    next({ end: 'home' });
+  }
+
+  async function attempts() {
+    do await attempt();
+    while (again && !stopped);
+  }
+
+  /** Syncs now, or once more after the round that is under way. */
+  function now() {
+    if (stopped || !mayTry(core)) return Promise.resolve();
+    if (running) {
+      again = true;
+      return running;
+    }
+    running = attempts().finally(() => {
+      running = null;
+    });
+    return running;
+  }
+
+  core.stirred = () => again || stopped;
+  const stop = () => {
+    stopped = true;
+    disarm();
+  };
+  return { now, stop };
+}
+
+/** @param {Core} core @param {(ending: Ending) => void} next */
+async function once(core, next) {
+  core.state.syncing.value = true;
+  try {
+    const ending = await round(core);
+    next(ending);
+    await core.refresh();
+    if (ending.end === 'home') await syncPhotos(core);
+  } finally {
+    core.state.syncing.value = false;
+    core.state.progress.value = null;
+  }
+}

@@ -1,0 +1,132 @@
+/** Workshops that hold only what one question needs. */
+
+import { links, Workshop } from '../log/workshop.js';
+import { reading } from './reader.js';
+
+/**
+ * @typedef {import('./core.js').Core} Core
+ * @typedef {import('./reader.js').Reader} Reader
+ * @typedef {import('../log/values.js').Subject} Subject
+ */
+
+const LATELY = 20;
+
+/** @param {Subject|null} subject @param {string[]} roles */
+const ends = (subject, ...roles) =>
+  subject
+    ? links(subject)
+        .filter(({ role }) => roles.includes(role))
+        .map(({ to }) => to)
+    : [];
+
+/** What something stands in, and that in turn. @param {Reader} reader @param {Subject[]} things */
+async function chain(reader, things) {
+  const seen = new Set();
+  let above = things;
+  while (above.length) {
+    const next = above.flatMap((one) => ends(one, 'lies-in')).filter((id) => !seen.has(id));
+    for (const id of next) seen.add(id);
+    above = await reader.all(next);
+  }
+}
+
+const ABOUT_PART = ['of-kind', 'from-donor', 'for-build', 'fitted-in'];
+
+/** Kinds, donors, builds, labels and places of parts. @param {Reader} reader @param {Subject[]} parts */
+async function dress(reader, parts) {
+  await Promise.all([
+    reader.all(parts.flatMap((part) => ends(part, ...ABOUT_PART))),
+    ...parts.map((part) => reader.linked(part.id, 'marks')),
+    chain(reader, parts),
+  ]);
+}
+
+/** @param {Reader} reader @param {Subject[]} joints */
+async function joined(reader, joints) {
+  const ids = joints.flatMap((joint) => ends(joint, 'clamps', 'holds-with', 'for-build', 'uses'));
+  const [parts] = await Promise.all([reader.all(ids), reader.heading('wrench')]);
+  await reader.all(parts.flatMap((part) => ends(part, 'of-kind')));
+  return parts;
+}
+
+/** @param {Reader} reader @param {string} id */
+async function part(reader, id) {
+  const [found, joints] = await Promise.all([
+    reader.get(id),
+    reader.linked(id, 'clamps', 'holds-with'),
+  ]);
+  await Promise.all([dress(reader, found ? [found] : []), joined(reader, joints)]);
+}
+
+/** @param {Subject} subject newest fact of its places */
+const lastMoved = (subject) =>
+  subject.facts.reduce(
+    (last, { heading, order }) => (heading === 'place' && order > last ? order : last),
+    '',
+  );
+
+/** @param {Reader} reader @param {string} id */
+async function holder(reader, id) {
+  const [found, inside, left] = await Promise.all([
+    reader.get(id),
+    reader.linked(id, 'lies-in'),
+    reader.linked(id, 'lay-in'),
+  ]);
+  left.sort((one, other) => (lastMoved(one) < lastMoved(other) ? 1 : -1));
+  const shown = [...(found ? [found] : []), ...inside, ...left.slice(0, LATELY)];
+  await dress(reader, shown);
+}
+
+/** @param {Reader} reader @param {string} id */
+async function joint(reader, id) {
+  const found = await reader.get(id);
+  const parts = await joined(reader, found ? [found] : []);
+  await dress(
+    reader,
+    parts.filter(({ heading }) => heading === 'part'),
+  );
+}
+
+/** @type {Readonly<Record<string, (reader: Reader, id: string) => Promise<void>>>} */
+const BY_HEADING = Object.freeze({ part, holder, joint });
+
+/** @param {Reader} reader @param {string} code */
+async function code(reader, code) {
+  const label = await reader.get(code);
+  const things = await reader.all(ends(label, 'marks'));
+  await Promise.all(things.map((one) => BY_HEADING[one.heading ?? '']?.(reader, one.id)));
+}
+
+/** @param {Reader} reader */
+async function tonight(reader) {
+  const [joints, ...parts] = await Promise.all([
+    reader.wanting('run'),
+    reader.wanting('look'),
+    reader.wanting('put'),
+  ]);
+  await Promise.all([joined(reader, joints), dress(reader, parts.flat())]);
+}
+
+/** @param {Core} core @param {(reader: Reader) => Promise<unknown>} need */
+function slice(core, need) {
+  return reading(core, async (reader) => {
+    await need(reader);
+    return Workshop(await reader.found());
+  });
+}
+
+/** @param {Core} core */
+export const slices = (core) => ({
+  /** A part, its labels, places, kind, donor, build, and the joints it takes part in. @param {string} id */
+  partSlice: (id) => slice(core, (reader) => part(reader, id)),
+  /** A holder, its labels, what it stands in, what lies in it and what left it lately. @param {string} id */
+  holderSlice: (id) => slice(core, (reader) => holder(reader, id)),
+  /** A joint, the parts it clamps and is held with, and all wrenches. @param {string} id */
+  jointSlice: (id) => slice(core, (reader) => joint(reader, id)),
+  /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
+  codeSlice: (sign) => slice(core, (reader) => code(reader, sign)),
+  /** Joints begun, parts not looked at, parts lying nowhere. */
+  tonightSlice: () => slice(core, tonight),
+  /** Everything of one heading. @param {string} word */
+  allOf: (word) => slice(core, (reader) => reader.heading(word)),
+});
