@@ -1,4 +1,5 @@
 /** Digests by which a phone and the computer see that both hold the same entries. */
+import { sha256 } from './sha256.js';
 
 const MODULUS = 1n << 256n;
 const utf8 = new TextEncoder();
@@ -7,13 +8,10 @@ const utf8 = new TextEncoder();
  * SHA-256 of an entry's canonical text, a line feed, and its order if it has one.
  * @param {string} text
  * @param {string | null} [order]
- * @returns {Promise<bigint>} source: FIPS 180-4 for the hash; the layout is ours
+ * @returns {bigint} source: FIPS 180-4 for the hash; the layout is ours
  */
-export async function digest(text, order) {
-  const bytes = await crypto.subtle.digest('SHA-256', utf8.encode(`${text}\n${order ?? ''}`));
-  let hex = '0x';
-  for (const byte of new Uint8Array(bytes)) hex += byte.toString(16).padStart(2, '0');
-  return BigInt(hex);
+export function digest(text, order) {
+  return BigInt(`0x${sha256(utf8.encode(`${text}\n${order ?? ''}`))}`);
 }
 
 /**

@@ -34,7 +34,7 @@ const FACT_ROLES = Object.freeze([
  */
 export function links(subject) {
   if (subject.hidden) return [];
-  const all = [...described(subject), ...standing(subject), ...clamped(subject)];
+  const all = [...described(subject), ...standing(subject), ...left(subject), ...clamped(subject)];
   const once = new Map(
     all
       .filter(([, to]) => typeof to === 'string' && to !== '')
@@ -47,6 +47,13 @@ export function links(subject) {
 function described(subject) {
   const roles = FIELD_ROLES[subject.heading ?? ''] ?? [];
   return roles.map(([name, role]) => [role, subject.fields[String(name)]?.value]);
+}
+
+/** @param {Subject} subject */
+function left({ facts }) {
+  return facts
+    .filter(({ heading, stands, struck }) => heading === 'place' && !stands && !struck)
+    .map(({ body }) => ['lay-in', body.in]);
 }
 
 /** @param {Subject} subject */

@@ -107,6 +107,7 @@ function fact({ entry, order, struck }) {
     id: entry.id,
     heading: entry.heading,
     order,
+    stamp: entry.stamp,
     device: entry.device,
     made: entry.made,
     by: entry.by ?? null,

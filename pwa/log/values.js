@@ -8,9 +8,9 @@
  * @typedef {{value: any, order: string, device: string, entry: string}} Claim
  * @typedef {Claim & {lost: Claim[]}} FieldNow
  * @typedef {{id: string, reason: string, made: string, device: string}} Struck
- * @typedef {{id: string, heading: string, order: string, device: string, made: string,
- *   by: string | null, n: number, after: string[], body: Record<string, any>, clock_off: boolean,
- *   struck: Struck | null, stands?: boolean}} Fact
+ * @typedef {{id: string, heading: string, order: string, stamp: string, device: string,
+ *   made: string, by: string | null, n: number, after: string[], body: Record<string, any>,
+ *   clock_off: boolean, struck: Struck | null, stands?: boolean}} Fact
  * @typedef {{id: string, target: string, order: string, device: string, made: string,
  *   by: string | null, n: number, reason: string, counts: boolean}} Strike
  * @typedef {{id: string, heading: string, why: 'heading-unknown' | 'newer' | 'shape'}} Unread

@@ -3,8 +3,7 @@
     WitnessmarkError
     ├── Refusal            one entry the log will not take
     │   └── TradeError     what cannot be true on an engine; its subclasses stand in trade
-    ├── RequestProblem     a whole request is turned away, with the number HTTP has for it
-    └── NotKept            the phone's disk did not take an entry
+    └── RequestProblem     a whole request is turned away, with the number HTTP has for it
 
 A code never changes once it is out: other programs and the phone's texts hang on it.
 """
@@ -61,7 +60,6 @@ class NotAnObject(Refusal):
 
     code = "not-an-object"
     says = "This entry is no object with fields."
-    next_step = "Enter it again, or strike it out."
 
 
 class FieldMissing(Refusal):
@@ -69,7 +67,6 @@ class FieldMissing(Refusal):
 
     code = "field-missing"
     says = "{what} is missing."
-    next_step = "Enter it again, or strike it out."
 
 
 class FieldShape(Refusal):
@@ -77,7 +74,6 @@ class FieldShape(Refusal):
 
     code = "field-shape"
     says = "{what} {trouble}."
-    next_step = "Enter it again, or strike it out."
 
 
 class NumberNotWhole(Refusal):
@@ -93,7 +89,6 @@ class TextNotClean(Refusal):
 
     code = "text-not-clean"
     says = "The text of this entry cannot be kept: {trouble}."
-    next_step = "Enter it again, or strike it out."
 
 
 class EntryTooLarge(Refusal):
@@ -138,13 +133,11 @@ class RequestShape(RequestProblem):
     status = 422
 
 
-class RequestMissing(RequestProblem):
+class RequestMissing(RequestShape):
     """A field the route wants is not there."""
 
     code = "field-missing"
     says = "{what} is missing."
-    next_step = "Look at the description of this route, and send it again."
-    status = 422
 
 
 class WrongType(RequestProblem):
@@ -246,15 +239,6 @@ class MethodUnknown(RequestProblem):
     status = 405
 
 
-class LabelCheck(RequestProblem):
-    """A label code whose check character does not fit."""
-
-    code = "label-check"
-    says = "The last sign of {code} does not fit the other seven."
-    next_step = "Look at 0 and D, 8 and B again, then type the code once more."
-    status = 422
-
-
 class PhotoDiffers(RequestProblem):
     """The bytes that came are not those the name promises."""
 
@@ -298,30 +282,6 @@ class SomethingBroke(RequestProblem):
     says = "The computer could not finish this. Nothing was lost."
     next_step = "Try again; the trace on the computer says more."
     status = 500
-
-
-class NotKept(WitnessmarkError):
-    """The phone's disk did not take what was entered."""
-
-    code = "not-kept"
-    says = "Not kept."
-    next_step = "Press again."
-
-
-class NotKeptFull(NotKept):
-    """The phone has no room."""
-
-    code = "not-kept-full"
-    says = "Not kept: the phone is full."
-    next_step = "Free some room, then press again."
-
-
-class NotKeptClosed(NotKept):
-    """The browser closed the phone's store."""
-
-    code = "not-kept-closed"
-    says = "Not kept: the browser has closed its store."
-    next_step = "Load the page anew, then press again."
 
 
 class TimeBeyond(WitnessmarkError):

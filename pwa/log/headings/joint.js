@@ -56,6 +56,7 @@ const jointFields = shape({
   adapter: may(text),
   note: may(text),
   invented: may(truth),
+  casting: may(word('plain', 'ring', 'head')),
 });
 
 /** Shape only. New fields go last and are optional; none is renamed or removed. */

@@ -41,6 +41,9 @@ def _standing(facts: list[Fact]) -> Iterator[tuple[str, str]]:
         for fact in facts:
             if fact["heading"] == heading and fact.get("stands"):
                 yield from _to(role, fact["body"].get(key))
+    for fact in facts:
+        if fact["heading"] == "place" and not fact.get("stands") and fact["struck"] is None:
+            yield from _to("lay-in", fact["body"].get("in"))
 
 
 def _clamped(subject: Subject) -> Iterator[tuple[str, str]]:

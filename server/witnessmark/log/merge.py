@@ -117,6 +117,7 @@ def _fact(line: Line) -> Fact:
         id=entry["id"],
         heading=entry["heading"],
         order=line.order,
+        stamp=entry["stamp"],
         device=entry["device"],
         made=entry["made"],
         by=entry.get("by"),

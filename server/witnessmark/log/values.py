@@ -44,6 +44,7 @@ class Fact(TypedDict):
     id: str
     heading: str
     order: str
+    stamp: str
     device: str
     made: str
     by: str | None

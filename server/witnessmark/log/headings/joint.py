@@ -80,6 +80,7 @@ class JointFields(Shape):
     adapter = Text(allow_none=True)
     note = Text(allow_none=True)
     invented = Truth(allow_none=True)
+    casting = Word("plain", "ring", "head", allow_none=True)
 
 
 class JointSchema(Shape):
