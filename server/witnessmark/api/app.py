@@ -2,7 +2,21 @@
 
 from flask import Flask, Response
 
-from witnessmark.api import guard, keys, pages, pairing, problems, routing, sync, zipped
+from witnessmark.api import (
+    devices,
+    docs,
+    guard,
+    keys,
+    log,
+    pages,
+    pairing,
+    photos,
+    problems,
+    routing,
+    sheets,
+    sync,
+    zipped,
+)
 from witnessmark.api.config import Config
 from witnessmark.api.routing import Routes, tell
 from witnessmark.api.shapes import Health
@@ -12,6 +26,7 @@ from witnessmark.store.migrating import migrate
 from witnessmark.store.opening import made_folder, str_url
 
 PREFIX = "/api/v1"
+SUBJECTS = tuple(subject.routes for subject in (sync, pairing, photos, log, devices, sheets, docs))
 health = Routes("health", "Whether the server answers.")
 
 
@@ -29,11 +44,6 @@ def create_app(config: Config) -> Flask:
     app.config.update(
         SQLALCHEMY_DATABASE_URI=url,
         SQLALCHEMY_ENGINE_OPTIONS=engine_options(url),
-        API_TITLE="Witnessmark",
-        API_VERSION="v1",
-        OPENAPI_VERSION="3.1.0",
-        OPENAPI_URL_PREFIX=PREFIX,
-        OPENAPI_JSON_PATH="openapi.json",
     )
     db.init_app(app)
     migrate.init_app(app, db)
@@ -43,7 +53,7 @@ def create_app(config: Config) -> Flask:
     guard.install(app, config.pages)
     zipped.install(app)
     keys.install(app)
-    routing.install(app, PREFIX, sync.routes, pairing.routes, health)
+    routing.install(app, PREFIX, *SUBJECTS, health)
     pages.install(app, config)
     problems.install(app)
     return app

@@ -3,6 +3,7 @@
 import unicodedata
 from typing import Any
 
+import qrcode
 from flask import Response
 
 from witnessmark.api.body import json_object
@@ -33,7 +34,8 @@ def pair() -> Response:
 def pairing_codes() -> Response:
     """Make a code for one more device of this workshop."""
     made = store().pairing_code(bearer().workshop)
-    told = {"url": f"{address()}/pair#{made.code}", "code": made.code, "expires": made.expires}
+    url = f"{address()}/pair#{made.code}"
+    told = {"url": url, "code": made.code, "expires": made.expires, "qr": _symbol(url)}
     return tell(told, CREATED)
 
 
@@ -56,3 +58,11 @@ def _text(wanted: dict[str, Any], field: str) -> str:
     if type(found) is not str:
         raise RequestShape(what=field, trouble="is no text")
     return found
+
+
+def _symbol(url: str) -> list[str]:
+    """The QR symbol of an address, row by row: 1 is dark, no margin. The page draws it itself."""
+    drawing = qrcode.QRCode(border=0)
+    drawing.add_data(url)
+    drawing.make(fit=True)
+    return ["".join("1" if dark else "0" for dark in row) for row in drawing.modules]

@@ -8,15 +8,18 @@ from werkzeug.exceptions import HTTPException, MethodNotAllowed, NotFound, Reque
 from witnessmark.errors import (
     AddressUnknown,
     MethodUnknown,
+    Refusal,
     RequestProblem,
     SomethingBroke,
     StoreBusy,
     TooMuch,
     WitnessmarkError,
 )
+from witnessmark.labels.layout import GridImpossible
 
 _RETRY_SECONDS = 2
 _UNAUTHORIZED = 401
+_UNPROCESSABLE = 422
 _trace = logging.getLogger("witnessmark.api")
 
 
@@ -28,6 +31,8 @@ def install(app: Flask) -> None:
 def _answer(fault: Exception) -> Response:
     if isinstance(fault, RequestProblem):
         return problem(fault)
+    if isinstance(fault, Refusal | GridImpossible):
+        return problem(fault, status=_UNPROCESSABLE)
     if isinstance(fault, WitnessmarkError):
         _trace.warning("%s: %s", fault.code, fault)
         return problem(fault)

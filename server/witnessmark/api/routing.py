@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Callable
-from typing import Any, ParamSpec
+from typing import Any, ParamSpec, cast
 
 from flask import Flask, Response
 from flask_smorest import Api, Blueprint  # type: ignore[import-untyped]
@@ -85,10 +85,28 @@ def _content(shape: type[Schema] | str) -> dict[str, Any]:
 
 def install(app: Flask, prefix: str, *subjects: Routes) -> None:
     """Serve the routes under a prefix, and what describes them."""
+    key = {"type": "http", "scheme": "bearer", "description": "The key of a paired device."}
+    app.config.update(
+        API_TITLE="Witnessmark",
+        API_VERSION="v1",
+        OPENAPI_VERSION="3.1.0",
+        OPENAPI_URL_PREFIX=prefix,
+        OPENAPI_JSON_PATH="openapi.json",
+        API_SPEC_OPTIONS={
+            "security": [{"key": []}],
+            "components": {"securitySchemes": {"key": key}},
+        },
+    )
     api = Api(app)
     api.ERROR_SCHEMA = Problem
+    app.extensions["witnessmark-described"] = api.spec
     for subject in subjects:
         api.register_blueprint(subject.blueprint, url_prefix=prefix)
+
+
+def spec(app: Flask) -> dict[str, Any]:
+    """The OpenAPI document as data."""
+    return cast("dict[str, Any]", app.extensions["witnessmark-described"].to_dict())
 
 
 def tell(facts: object, number: int = 200) -> Response:

@@ -1,6 +1,6 @@
 """What goes over the wire, as marshmallow schemas: they check and they document."""
 
-from marshmallow import Schema, fields
+from marshmallow import INCLUDE, Schema, fields
 
 
 class Refused(Schema):
@@ -71,9 +71,89 @@ class PairingCode(Schema):
     url = fields.String(required=True)
     code = fields.String(required=True)
     expires = fields.String(required=True)
+    qr = fields.List(fields.String(), required=True)
 
 
 class Health(Schema):
     """That the server is up."""
 
     ok = fields.Boolean(required=True)
+
+
+class DeviceShape(Schema):
+    """A device of the workshop, and how its own count stands."""
+
+    id = fields.String(required=True)
+    name = fields.String(required=True)
+    paired = fields.String(required=True)
+    revoked = fields.String(required=True, allow_none=True)
+    last_contact = fields.String(required=True, allow_none=True)
+    highest = fields.Integer(required=True)
+    holes = fields.List(fields.List(fields.Integer()), required=True)
+    doubles = fields.List(fields.Integer(), required=True)
+    own = fields.Boolean(required=True)
+    this = fields.Boolean(required=True)
+
+
+class DeviceList(Schema):
+    """Every device of the workshop."""
+
+    devices = fields.List(fields.Nested(DeviceShape), required=True)
+
+
+class DeviceName(Schema):
+    """What a device is to be called."""
+
+    name = fields.String(required=True)
+
+
+class PhotoList(Schema):
+    """Digests of photos."""
+
+    photos = fields.List(fields.String(), required=True)
+
+
+class PhotosMissing(Schema):
+    """Those of the photos asked for that are not here."""
+
+    missing = fields.List(fields.String(), required=True)
+
+
+class PhotoKept(Schema):
+    """The digest of the photo that is kept."""
+
+    photo = fields.String(required=True)
+
+
+class LogPageShape(Schema):
+    """A page of the log."""
+
+    entries = fields.List(fields.Nested(NumberedEntry), required=True)
+    cursor = fields.String(required=True, allow_none=True)
+    head = fields.Integer(required=True)
+
+
+class Answer(Schema):
+    """What a view tells; the fields stand in DEVELOPERS.md."""
+
+    class Meta:
+        """A view's own fields."""
+
+        unknown = INCLUDE
+
+
+class SheetRequest(Schema):
+    """How many labels are wanted, on which grid, from which place on."""
+
+    layout = fields.Raw(required=True)
+    count = fields.Integer()
+    start = fields.Integer()
+    cut_marks = fields.Boolean()
+    reprint = fields.List(fields.String())
+
+
+class SheetMade(Schema):
+    """A sheet and its codes."""
+
+    id = fields.String(required=True)
+    codes = fields.List(fields.String(), required=True)

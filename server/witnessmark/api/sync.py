@@ -13,7 +13,7 @@ from witnessmark.api.routing import JSON, Routes
 from witnessmark.api.shapes import SyncAnswer, SyncRequest
 from witnessmark.errors import Refusal, RequestShape, TooMuch
 from witnessmark.log.entry import take, unwrapped
-from witnessmark.store import Cursor, Offered, Synced, Taken
+from witnessmark.store import Cursor, Offered, Synced, Taken, offered
 from witnessmark.store.ids import moment
 from witnessmark.store.log_read import PAGE_ENTRIES
 
@@ -64,26 +64,7 @@ def _offer(item: object) -> Offered | Refusal:
         taken = take(sent.facts)
     except Refusal as refusal:
         return refusal
-    return offered(taken.facts, taken.text, sent.order)
-
-
-def offered(facts: dict[str, Any], text: str, order: str | None) -> Offered:
-    """A checked entry as the store files it."""
-    return Offered(
-        facts["id"],
-        filed(facts["heading"]),
-        filed(facts["about"]),
-        filed(facts["device"]),
-        facts["n"],
-        facts["stamp"],
-        text,
-        order,
-    )
-
-
-def filed(text: str) -> str:
-    """A text as it may stand in a column; the stored entry itself keeps every sign."""
-    return text.replace("\0", "\ufffd") if "\0" in text else text
+    return offered(taken, sent.order)
 
 
 def _answer(synced: Synced) -> Response:
@@ -97,7 +78,8 @@ def _answer(synced: Synced) -> Response:
         "digest": head.digest,
         "now": moment(store().now_ms(), fine=True),
     }
-    text = f'{{"answers":[{answers}],"entries":[{entries}],{json.dumps(figures, separators=(",", ":"))[1:]}'
+    rest = json.dumps(figures, separators=(",", ":"))[1:]
+    text = f'{{"answers":[{answers}],"entries":[{entries}],{rest}'
     return Response(text, mimetype=JSON)
 
 

@@ -5,11 +5,13 @@ No HTTP, no screen text, no rule of the trade: what an entry means is for ``log`
 """
 
 from witnessmark.store.devices import Bearer, Device, NewDevice
-from witnessmark.store.log_append import Head, Offered, Taken
+from witnessmark.store.log_append import Head, Taken
 from witnessmark.store.log_read import Cursor, Page
+from witnessmark.store.offering import Offered, offered
 from witnessmark.store.opened import Store
 from witnessmark.store.opening import adopted, open_store
 from witnessmark.store.pairing import PairingCode
+from witnessmark.store.restoring import Restored, restore
 from witnessmark.store.sync import Synced
 from witnessmark.store.tables import db
 
@@ -22,10 +24,13 @@ __all__ = [
     "Offered",
     "Page",
     "PairingCode",
+    "Restored",
     "Store",
     "Synced",
     "Taken",
     "adopted",
     "db",
+    "offered",
     "open_store",
+    "restore",
 ]

@@ -11,22 +11,9 @@ from witnessmark.log.digest import added, as_hex, digest
 from witnessmark.log.stamp import order_given
 from witnessmark.store import tables
 from witnessmark.store.numbers import note_numbers
+from witnessmark.store.offering import Offered
 
 _LOOKED_UP_AT_ONCE = 500
-
-
-@dataclass(frozen=True, slots=True)
-class Offered:
-    """An entry whose shape is good: its canonical text and what is filed beside it."""
-
-    id: str
-    heading: str
-    about: str
-    device: str
-    n: int
-    stamp: str
-    text: str
-    order: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,6 +35,14 @@ class Page:
     cursor: Cursor | None
 
 
+@dataclass(frozen=True, slots=True)
+class LogPage:
+    """A page of the log and the log's last number."""
+
+    page: Page
+    head: int
+
+
 def confirm_cursor(connection: Connection, workshop: str, cursor: Cursor | None) -> None:
     """Stop when the log has another entry at the cursor's number, or none.
 
@@ -68,7 +76,7 @@ def page_after(
     size = 0
     for seq, order, text in _rows_after(connection, workshop, reached):
         if seq not in sent:
-            size += (len(text) if text.isascii() else len(text.encode())) + 64
+            size += _bytes_of(text)
             if len(rows) >= room or (rows and size > PAGE_BYTES):
                 break
             rows.append((seq, order, text))
@@ -76,6 +84,27 @@ def page_after(
     if cursor is not None and reached == cursor.number:
         return Page(rows, cursor)
     return Page(rows, cursor_at(connection, workshop, reached))
+
+
+def log_page(connection: Connection, workshop: str, after: int, limit: int) -> LogPage:
+    """What comes after a number, with the same bounds as a page of a sync."""
+    rows: list[tuple[int, str | None, str]] = []
+    size = 0
+    for row in _rows_after(connection, workshop, min(after, _GREATEST_NUMBER)):
+        size += _bytes_of(row[2])
+        if len(rows) >= limit or (rows and size > PAGE_BYTES):
+            break
+        rows.append(row)
+    last = rows[-1][0] if rows else after
+    head = connection.execute(
+        select(tables.workshop.c.head).where(tables.workshop.c.id == workshop)
+    ).scalar_one()
+    return LogPage(Page(rows, cursor_at(connection, workshop, last)), head)
+
+
+def _bytes_of(text: str) -> int:
+    wrapping = 64  # seq, order and braces around it
+    return (len(text) if text.isascii() else len(text.encode())) + wrapping
 
 
 def _rows_after(

@@ -1,6 +1,7 @@
 """Every device counts its own entries 1, 2, 3…; here holes and doubles in that count show."""
 
 import json
+from bisect import bisect_right
 from collections import defaultdict
 from collections.abc import Iterable
 
@@ -8,9 +9,7 @@ from sqlalchemy import Connection, delete, insert, select
 
 from witnessmark.store import tables
 
-# A device with a broken counter must not grow its row without end.
-_RUNS_KEPT = 200
-_DOUBLES_KEPT = 100
+_DOUBLES_KEPT = 100  # the smallest ones, so that the order of arrival makes no difference
 
 Runs = list[list[int]]
 
@@ -41,16 +40,19 @@ def note_numbers(connection: Connection, workshop: str, made: Iterable[tuple[str
 
 def with_numbers(runs: Runs, numbers: Iterable[int]) -> tuple[Runs, list[int]]:
     """The runs with ``numbers`` added, and those that were there before."""
+    starts = [low for low, _ in runs]
     doubles: list[int] = []
-    spans = [list(run) for run in runs]
+    fresh: Runs = []
     for number in sorted(numbers):
-        if spans and spans[-1][1] + 1 == number:  # the usual case: one more at the end
-            spans[-1][1] = number
-        elif any(low <= number <= high for low, high in spans):
+        before = bisect_right(starts, number) - 1
+        known = before >= 0 and runs[before][1] >= number
+        if known or (fresh and fresh[-1][1] == number):
             doubles.append(number)
+        elif fresh and fresh[-1][1] + 1 == number:
+            fresh[-1][1] = number
         else:
-            spans = _joined([*spans, [number, number]])
-    return spans[-_RUNS_KEPT:], doubles
+            fresh.append([number, number])
+    return _joined([*runs, *fresh]), doubles
 
 
 def _joined(spans: Runs) -> Runs:

@@ -8,8 +8,9 @@ from sqlalchemy import Connection, Engine
 from witnessmark.errors import Refusal
 from witnessmark.store.devices import Bearer, note_contact
 from witnessmark.store.engine import reading, writing
-from witnessmark.store.log_append import Head, Offered, Taken, append, read_head
+from witnessmark.store.log_append import Head, Taken, append, read_head
 from witnessmark.store.log_read import Cursor, Page, confirm_cursor, page_after
+from witnessmark.store.offering import Offered
 
 
 @dataclass(frozen=True, slots=True)

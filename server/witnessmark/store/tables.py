@@ -96,7 +96,6 @@ subject = _table(
     _key("id"),
     _text("heading"),
     _text("name"),
-    _text("words"),
     Column("hidden", Boolean, nullable=False),
     _text("state", empty=False),
     Index("subject_by_heading", "workshop", "heading"),

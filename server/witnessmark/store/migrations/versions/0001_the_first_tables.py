@@ -185,7 +185,6 @@ def upgrade() -> None:
         sa.Column("id", sa.Text(), autoincrement=False, nullable=False),
         sa.Column("heading", sa.Text(), nullable=True),
         sa.Column("name", sa.Text(), nullable=True),
-        sa.Column("words", sa.Text(), nullable=True),
         sa.Column("hidden", sa.Boolean(), nullable=False),
         sa.Column("state", sa.Text(), nullable=False),
         sa.PrimaryKeyConstraint("workshop", "id"),
