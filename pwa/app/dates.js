@@ -1,0 +1,50 @@
+/** Days and hours as the device writes them. */
+
+/** @param {string | number | Date | null | undefined} made @returns {Date | null} */
+function dateOf(made) {
+  if (made === null || made === undefined || made === '') return null;
+  const date = new Date(made);
+  return Number.isNaN(date.getTime()) ? null : date;
+}
+
+/** @type {Map<string, Intl.DateTimeFormat>} */
+const writers = new Map();
+
+/** @param {Intl.DateTimeFormatOptions} shape */
+function writer(shape) {
+  const key = JSON.stringify(shape);
+  const kept = writers.get(key) ?? new Intl.DateTimeFormat(navigator.languages[0], shape);
+  writers.set(key, kept);
+  return kept;
+}
+
+/**
+ * A day without its year when it is this year's: "12 Oct".
+ * @param {string | number | Date | null | undefined} made
+ * @param {Date} [now]
+ */
+export function day(made, now = new Date()) {
+  const date = dateOf(made);
+  if (!date) return '';
+  const year = date.getFullYear() === now.getFullYear() ? undefined : 'numeric';
+  return writer({ day: 'numeric', month: 'short', year }).format(date);
+}
+
+/**
+ * A day and an hour: "12 Oct, 19:42".
+ * @param {string | number | Date | null | undefined} made
+ * @param {Date} [now]
+ */
+export function when(made, now = new Date()) {
+  const date = dateOf(made);
+  if (!date) return '';
+  const year = date.getFullYear() === now.getFullYear() ? undefined : 'numeric';
+  const shape = { day: 'numeric', month: 'short', year, hour: '2-digit', minute: '2-digit' };
+  return writer(/** @type {Intl.DateTimeFormatOptions} */ (shape)).format(date);
+}
+
+/** Whole days between then and now. @param {any} made @param {Date} [now] */
+export function daysSince(made, now = new Date()) {
+  const date = dateOf(made);
+  return date ? Math.floor((now.getTime() - date.getTime()) / 86_400_000) : null;
+}

@@ -1,0 +1,51 @@
+/** What stands about a part or holder now, and the questions where two say different. */
+import { day } from '../dates.js';
+import { t } from '../texts/index.js';
+import { Key } from './act.js';
+import { html } from './html.js';
+import { StrikeLink } from './inspections.js';
+
+/** Where something lies, as a name and the rest. @param {any} place */
+export function placeWords(place) {
+  const chain = place.chain.map((/** @type {any} */ one) => one.name);
+  const name = place.gone || place.name || place.where || t('place.unknown');
+  const rest = [place.gone || !place.name ? '' : place.where, ...chain].filter((word) => word && word !== name);
+  return { name, rest: rest.join(', ') };
+}
+
+/** One line of what is so. @param {{says: string, name: any, rest?: any}} props */
+export const Fact = ({ says, name, rest }) => html`<div><dt>${says}</dt><dd><b>${name}</b>${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
+
+/** The word before a place: in a bag, on a shelf, gone to. @param {any} place */
+const placeSays = (place) => t(place.gone ? 'fact.gone' : 'fact.lies');
+
+/** Rows for every place that stands. @param {{lies: any[]}} props */
+export function Places({ lies }) {
+  return html`${lies.map((place) => html`<${Fact} key=${place.id} says=${placeSays(place)} ...${placeWords(place)} />`)}`;
+}
+
+/**
+ * Two facts stand: both are shown, the person says which one is so.
+ * @param {{says: string, choices: {id: string, label: string, body: any, spoken?: string}[], onChoose: (choice: any) => unknown}} props
+ */
+export function AskWhich({ says, choices, onChoose }) {
+  return html`<section class="tell tell-two" role="group" aria-label=${says}><p>${says}</p><div class="stack">
+    ${choices.map((choice) => html`<${Key} key=${choice.id} label=${choice.label} onPress=${() => onChoose(choice)} />`)}</div></section>`;
+}
+
+/** @param {any} part */
+function standing(part) {
+  const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }) }));
+  const places = part.lies.map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.place', { place: placeWords(one).name }) }));
+  const fitted = (part.fitted ?? []).map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.fitted', { place: one.place || one.name }) }));
+  return [...verdicts, ...places, ...fitted];
+}
+
+/** Each fact that stands now, with the way to strike it out. @param {{of: any}} props */
+export function Standing({ of }) {
+  const facts = standing(of);
+  if (facts.length === 0) return null;
+  return html`<div class="sect"><h2>${t('stands')}</h2></div><ul class="sheet notes">${facts.map(
+    (fact) => html`<li key=${fact.id}><p>${fact.what} <span class="soft">${day(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
+  )}</ul>`;
+}

@@ -1,0 +1,53 @@
+/** What has been found on a part, newest first; struck-out lines stay readable. */
+import { day } from '../dates.js';
+import { hasIcon, Icon } from '../icons.js';
+import { t } from '../texts/index.js';
+import { html } from './html.js';
+import { Shots } from './photo.js';
+
+/**
+ * The way to strike out one fact: reason and confirm come there.
+ * @param {{entry: string, about: string, what: string}} props
+ */
+export function StrikeLink({ entry, about, what }) {
+  return html`<a class="strike press" href=${`/strike/${entry}?about=${encodeURIComponent(about)}`} aria-label=${t('strike.what', { what })}>
+    <${Icon} name="i-strike" />${t('strike')}</a>`;
+}
+
+/** What was struck, why and when. @param {{struck: any}} props */
+export const Struck = ({ struck }) => html`<p class="soft">${t('struck', { reason: struck.reason, day: day(struck.made) })}</p>`;
+
+/** @param {any} one @param {any[]} criteria */
+function bad(one, criteria) {
+  const looked = one.looks ?? [];
+  return looked
+    .filter((/** @type {any} */ look) => !look.good)
+    .map((/** @type {any} */ look) => criteria.find((criterion) => criterion.id === look.criterion)?.asks ?? look.criterion);
+}
+
+/** @param {{one: any, criteria: any[]}} props */
+function Words({ one, criteria }) {
+  const wrong = bad(one, criteria);
+  const said = [one.reason, one.note].filter(Boolean).join('. ');
+  return html`${said && html`<p>${said}</p>`}
+    ${wrong.length > 0 && html`<p>${t('inspection.not-good', { what: wrong.join('; ') })}</p>`}
+    ${!said && wrong.length === 0 && html`<p class="soft">${t('inspection.plain')}</p>`}`;
+}
+
+/** @param {{one: any, criteria: any[], about: string}} props */
+function Inspection({ one, criteria, about }) {
+  const icon = one.verdict && hasIcon(`v-${one.verdict}`) ? `v-${one.verdict}` : 'i-find';
+  const word = t(`verdict.${one.verdict ?? 'none'}`);
+  return html`<article class=${`look ${one.struck ? 'out' : ''}`}><${Icon} name=${one.struck ? 'i-strike' : icon} /><div>
+    <h3><span>${word}</span><time datetime=${one.made}>${day(one.made)}</time></h3>
+    <${Words} one=${one} criteria=${criteria} /><${Shots} photos=${one.photos} />
+    ${one.struck ? html`<${Struck} struck=${one.struck} />` : html`<${StrikeLink} entry=${one.id} about=${about} what=${`${word}, ${day(one.made)}`} />`}</div></article>`;
+}
+
+/** @param {{part: any}} props */
+export function Inspections({ part }) {
+  const all = part.inspections;
+  return html`<div class="sect"><h2>${t('record.found')}</h2><span class="soft">${t('record.inspections', { n: all.length })}</span></div>
+    ${all.length === 0 && html`<p class="soft">${t('record.found.none')}</p>`}
+    <div>${all.map((/** @type {any} */ one) => html`<${Inspection} key=${one.id} one=${one} criteria=${part.criteria} about=${part.id} />`)}</div>`;
+}

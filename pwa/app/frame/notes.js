@@ -1,0 +1,34 @@
+/** Notes, photos, purchases and counts of a record, and what was struck out or changed. */
+import { day } from '../dates.js';
+import { Icon } from '../icons.js';
+import { t } from '../texts/index.js';
+import { html } from './html.js';
+import { StrikeLink, Struck } from './inspections.js';
+import { Shots } from './photo.js';
+
+/** @param {any} note */
+function words(note) {
+  const { body } = note;
+  if (note.heading === 'add' || note.heading === 'take') return t(`note.${note.heading}`, { n: body.count });
+  if (note.heading === 'purchase') return [t('note.purchase'), body.price, body.seller, body.says].filter(Boolean).join(', ');
+  if (note.heading === 'reading') return `${body.of ?? ''}: ${body.value?.value ?? ''} ${body.value?.unit ?? ''}`;
+  return note.text || t('photo');
+}
+
+/** @param {{of: any}} props */
+export function Notes({ of }) {
+  if (of.notes.length === 0) return null;
+  return html`<div class="sect"><h2>${t('record.notes')}</h2><span class="soft">${of.notes.length}</span></div><ul class="sheet notes">${of.notes.map(
+    (/** @type {any} */ note) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${day(note.made)}</time></p>
+      <${Shots} photos=${note.photos} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
+  )}</ul>`;
+}
+
+/** What was struck out and what lost against a newer word, folded. @param {{of: any}} props */
+export function History({ of }) {
+  const count = of.strikes.length + of.lost.length;
+  if (count === 0) return null;
+  return html`<details class="fold"><summary>${t('record.history', { n: count })}<${Icon} name="i-down" /></summary><ul class="sheet notes">
+    ${of.strikes.map((/** @type {any} */ one) => html`<li key=${one.id}>${t('struck.heading', { heading: t(`heading.${one.heading ?? 'other'}`), reason: one.reason, day: day(one.made) })}</li>`)}
+    ${of.lost.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${at}>${t('lost', { field: one.field, value: typeof one.value === 'object' ? t('lost.other') : one.value })}</li>`)}</ul></details>`;
+}

@@ -1,0 +1,35 @@
+/** The page starts here: settings, store, screens, then everything that may come later. */
+import { effect } from '@preact/signals';
+import { render } from 'preact';
+import { openStore } from '../store/index.js';
+import { watchUpdates } from '../store/update.js';
+import { App, Broken } from './app.js';
+import { armSound, chooseFeedback } from './feedback.js';
+import { watchDemo } from './frame/demo.js';
+import { html } from './frame/html.js';
+import { watchGlass } from './press.js';
+import { startRouter } from './router.js';
+import { readSettings, settings, wearSettings } from './settings.js';
+
+async function start() {
+  const page = /** @type {HTMLElement} */ (document.getElementById('page'));
+  wearSettings();
+  startRouter();
+  watchGlass(document);
+  armSound(document);
+  effect(() => {
+    chooseFeedback({ sound: settings.sound.value, vibration: settings.vibration.value });
+  });
+  try {
+    const store = await openStore();
+    await readSettings(store);
+    await watchDemo(store);
+    render(html`<${App} store=${store} />`, page);
+    watchUpdates(store);
+  } catch (error) {
+    render(html`<${Broken} what="store" />`, page);
+    reportError(error);
+  }
+}
+
+start();

@@ -1,0 +1,90 @@
+/** Which screen answers which address. Screens are loaded when first opened. */
+
+/** @typedef {{name: string, params: Record<string, string>}} Match */
+
+/** Pattern and file stem, the more particular first. */
+const routes = [
+  ['/', 'home'],
+  ['/scan', 'scan'],
+  ['/tonight', 'tonight'],
+  ['/find', 'find'],
+  ['/more', 'more'],
+  ['/settings', 'settings'],
+  ['/sync', 'sync'],
+  ['/refused/:id', 'refused'],
+  ['/devices', 'devices'],
+  ['/pair', 'pair'],
+  ['/labels', 'labels'],
+  ['/label/:id', 'label'],
+  ['/L/:code', 'code'],
+  ['/l/:code', 'code'],
+  ['/part/:id', 'part'],
+  ['/holder/:id', 'holder'],
+  ['/note/:id', 'note'],
+  ['/joint/:id', 'joint'],
+  ['/joint/:id/reading', 'reading'],
+  ['/joint/:id/choose', 'choose'],
+  ['/joint/:id/strike/:pull', 'strike'],
+  ['/joint/:id/wrench', 'wrench'],
+  ['/joint/:id/edit', 'joint_edit'],
+  ['/strike/:entry', 'strike'],
+  ['/inspect/:id', 'inspect'],
+  ['/new/:code', 'new'],
+  ['/bind/:code', 'bind'],
+  ['/move/:id', 'move'],
+  ['/wrenches', 'wrenches'],
+  ['/wrench/:id', 'wrenches'],
+];
+
+/** @param {string} text */
+function plain(text) {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+/**
+ * @param {string[]} asked
+ * @param {string} pattern
+ * @returns {Record<string, string> | null}
+ */
+function paramsOf(asked, pattern) {
+  const wanted = pattern.split('/');
+  if (wanted.length !== asked.length) return null;
+  /** @type {Record<string, string>} */
+  const params = {};
+  for (const [at, word] of wanted.entries()) {
+    const given = asked[at] ?? '';
+    if (word.startsWith(':') && given) params[word.slice(1)] = plain(given);
+    else if (word !== given) return null;
+  }
+  return params;
+}
+
+/**
+ * The screen of an address, `lost` when there is none.
+ * @param {string} path
+ * @returns {Match}
+ */
+export function matchRoute(path) {
+  const asked = (path.length > 1 ? path.replace(/\/+$/, '') : path).split('/');
+  for (const [pattern, name] of /** @type {[string, string][]} */ (routes)) {
+    const params = paramsOf(asked, pattern);
+    if (params) return { name, params };
+  }
+  return { name: 'lost', params: {} };
+}
+
+/** @type {Map<string, any>} */
+const loaded = new Map();
+
+/** A screen that has been loaded already. @param {string} name */
+export const screenOf = (name) => loaded.get(name) ?? null;
+
+/** Loads a screen's file once. @param {string} name */
+export async function loadScreen(name) {
+  if (!loaded.has(name)) loaded.set(name, (await import(`./screens/${name}.js`)).screen);
+  return loaded.get(name);
+}

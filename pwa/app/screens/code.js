@@ -1,0 +1,21 @@
+/** The address on a label: opens its record, or says what the label is instead. */
+import { useEffect } from 'preact/hooks';
+import { code as codeView } from '../../views/code.js';
+import { CodeFound, pathOf } from '../frame/code_found.js';
+import { Code, html, Page, Wait } from '../frame/index.js';
+import { useSlice } from '../frame/store.js';
+import { t } from '../texts/index.js';
+
+/** @param {{params: {code: string}, store: any, go: (path: string, how?: any) => void}} props */
+export function screen({ params, store, go }) {
+  const { state, workshop } = useSlice(store, (s) => s.codeSlice(params.code), [params.code]);
+  const found = workshop && codeView(workshop, params.code);
+  const open = found?.says === 'thing' && found.things[0]?.here ? pathOf(found.things[0]) : null;
+  useEffect(() => {
+    if (open) go(open, { replace: true });
+  }, [open]);
+  const title = t('code.title');
+  return html`<${Page} title=${title} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready' && !open} className="list">
+    <div class="left">${found && !open ? html`<section class="id"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div></section>
+    <div class="sheet hit"><${CodeFound} found=${found} store=${store} /></div>` : html`<${Wait} />`}</div></${Page}>`;
+}

@@ -1,0 +1,113 @@
+/** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
+import { useEffect, useState } from 'preact/hooks';
+import { part as partView } from '../../views/part.js';
+import { day, when } from '../dates.js';
+import { AskWhich, Fact, Places, Standing } from '../frame/facts.js';
+import { Act, Code, Dock, html, Missing, Page, Verdict, Wait } from '../frame/index.js';
+import { Inspections } from '../frame/inspections.js';
+import { JointCard, passCount } from '../frame/joint_card.js';
+import { History, Notes } from '../frame/notes.js';
+import { useSlice } from '../frame/store.js';
+import { keepAll } from '../keeping.js';
+import { PartWays } from '../frame/ways.js';
+import { t } from '../texts/index.js';
+import { inSentence } from '../words.js';
+
+/** @param {any} part @param {any} next */
+function actWords(part, next) {
+  const joint = part.joints.find((/** @type {any} */ one) => one.id === next.joint);
+  const name = inSentence(next.name ?? joint?.name ?? part.name);
+  const noun = joint?.noun ?? t('joint.noun');
+  const facts = { name, pass: next.pass_number, of: joint ? passCount(joint.passes) : '', noun, number: next.number, n: joint?.count ?? 0 };
+  return { label: t(`act.${next.do}`, facts), second: secondWords(next, facts) };
+}
+
+/** @param {any} next @param {Record<string, any>} facts */
+function secondWords(next, facts) {
+  if (next.do !== 'go-on') return t(`act.${next.do}.second`, facts);
+  return t(next.pass_number ? 'act.go-on.second' : 'act.go-on.hand', facts);
+}
+
+/** @type {Record<string, (part: any) => string>} */
+const aims = {
+  'go-on': (part) => `/joint/${part.next.joint}`,
+  begin: (part) => `/joint/${part.next.joint}`,
+  inspect: (part) => `/inspect/${part.id}`,
+  'put-away': (part) => `/move/${part.id}`,
+};
+
+/** @param {{part: any}} props */
+function Next({ part }) {
+  const aim = aims[part.next.do];
+  if (!aim) return null;
+  return html`<${Dock}><${Act} href=${aim(part)} ...${actWords(part, part.next)} /></${Dock}>`;
+}
+
+/** @param {any} part */
+function whereWords(part) {
+  const { build, name } = part.for;
+  const pieces = part.quantity === null ? '' : t('record.pieces', { n: Number(part.quantity) });
+  return [part.kind && part.kind.name !== part.name ? part.kind.name : '', build ? name : '', pieces].filter(Boolean).join(', ');
+}
+
+/** @param {{part: any}} props */
+function Head({ part }) {
+  const given = part.verdict.standing[0];
+  return html`<section class="id"><h1 tabindex="-1">${part.name || t('record.nameless')}</h1><p class="where">${whereWords(part)}</p>
+    <div class="about"><${Verdict} verdict=${part.verdict.ask ? 'ask' : part.verdict.word} day=${given && !part.verdict.ask ? day(given.made) : ''} />
+    ${part.codes[0] && html`<${Code} code=${part.codes[0]} href=${`/label/${part.id}`} />`}</div></section>`;
+}
+
+/** @param {{part: any}} props */
+function Facts({ part }) {
+  const { from, lies, fitted, thread, single_use: once } = part;
+  const fitting = fitted.map((/** @type {any} */ one) => html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${one.place} />`);
+  return html`<dl class="sheet facts">
+    ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}
+    ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
+    ${part.for.place && html`<${Fact} says=${t('fact.for')} name=${part.for.place} rest=${part.for.name} />`}${fitting}
+    ${thread && html`<${Fact} says=${t('fact.thread')} name=${thread} />`}
+    ${once && html`<${Fact} says=${t('fact.once')} name=${t('fact.once.says')} />`}</dl>`;
+}
+
+/** @param {{part: any, store: any}} props */
+function Asks({ part, store }) {
+  const placeOf = (/** @type {any} */ one) => one.gone || one.name || one.where || t('place.unknown');
+  const answer = (/** @type {string} */ heading, /** @type {any} */ after) => (/** @type {any} */ choice) =>
+    keepAll(store, [{ heading, about: part.id, body: choice.body, after }]);
+  const verdicts = part.verdict.standing.map((/** @type {any} */ one) => ({
+    id: one.id, label: t('ask.option', { what: t(`verdict.${one.verdict}`), when: when(one.made) }),
+    body: { verdict: one.verdict, ...(one.reason ? { reason: one.reason } : {}) } }));
+  const places = part.lies.map((/** @type {any} */ one) => ({
+    id: one.id, label: t('ask.option', { what: placeOf(one), when: when(one.made) }),
+    body: { in: one.holder, ...(one.where ? { where: one.where } : {}), ...(one.gone ? { gone: one.gone } : {}) } }));
+  return html`${part.verdict.ask && html`<${AskWhich} says=${t('ask.verdict')} choices=${verdicts} onChoose=${answer('verdict', part.after.verdict)} />`}
+    ${part.lies_ask && html`<${AskWhich} says=${t('ask.place')} choices=${places} onChoose=${answer('place', part.after.place)} />`}`;
+}
+
+/** @param {{part: any}} props */
+function Tightened({ part }) {
+  return html`<div class="sect"><h2>${t('record.tightened')}</h2><span class="soft">${t('record.joints', { n: part.joints.length })}</span></div>
+    ${part.joints.length === 0 && html`<p class="soft">${t('record.joints.none')}</p>`}
+    ${part.joints.map((/** @type {any} */ joint) => html`<${JointCard} key=${joint.id} joint=${joint} />`)}`;
+}
+
+/** @param {{part: any, store: any}} props */
+function Record({ part, store }) {
+  return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} part=${part} store=${store} /><${Next} part=${part} /></div>
+    <div class="right"><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
+    <${PartWays} part=${part} /><${History} of=${part} /><p class="print-foot">${part.codes[0] ?? ''} ${part.name} ${day(Date.now())}</p></div>`;
+}
+
+/** @param {{part: any}} props */
+const NotHere = ({ part }) => html`<div class="left"><section class="id"><h1 tabindex="-1">${t(part.hidden ? 'hidden' : 'here')}</h1></section>
+  <${Missing} says=${part.hidden ? part.name : t('here.part')} /></div>`;
+
+/** @param {{params: {id: string}, store: any}} props */
+export function screen({ params, store }) {
+  const { state, workshop } = useSlice(store, (s) => s.partSlice(params.id), [params.id]);
+  const part = workshop && partView(workshop, params.id);
+  const shown = part && (part.here && !part.hidden ? html`<${Record} part=${part} store=${store} />` : html`<${NotHere} part=${part} />`);
+  return html`<${Page} title=${part?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} demo=${part?.invented} ready=${state === 'ready'}>
+    ${shown ?? html`<div class="left"><${Wait} /></div>`}</${Page}>`;
+}

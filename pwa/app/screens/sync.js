@@ -1,0 +1,116 @@
+/** Sync: what waits, what was refused, when was last contact, is this device ready for the garage. */
+import { useState } from 'preact/hooks';
+import { daysSince, when } from '../dates.js';
+import { Act, Dock, html, Icon, Key, Page, say, useAnswer, useStore } from '../frame/index.js';
+import { saveFile } from '../frame/save_file.js';
+import { Row } from '../frame/row.js';
+import { takeUpdate } from '../../store/update.js';
+import { t } from '../texts/index.js';
+
+/** Days without contact, and waiting entries, from which they are said aloud. */
+const LONG = { days: 7, waiting: 200 };
+const LITTLE_ROOM = 100_000_000;
+
+/** @param {{icon: string, figure: any, name: string, says?: string}} props */
+const Count = ({ icon, figure, name, says }) => html`<li class="count-line"><${Icon} name=${icon} /><span><b>${name}</b>${says && html`<span class="soft">${says}</span>`}</span><span class="fig">${figure}</span></li>`;
+
+/** What is on this device for an evening without network. */
+function Ready() {
+  const { value } = useAnswer((store) => store.ready(), []);
+  if (!value) return null;
+  const lacks = Object.keys(value).filter((name) => !value[name]);
+  const whole = lacks.length === 0;
+  return html`<div class="tell"><p><b>${t(whole ? 'sync.ready' : 'sync.not-ready')}</b></p>
+    <p>${whole ? t('sync.ready.says') : t('sync.lacks', { what: lacks.map((name) => t(`sync.lacks.${name}`)).join(', ') })}</p></div>`;
+}
+
+/** @param {{says: string, then?: string}} props */
+const Notice = ({ says, then }) => html`<p class="caution notice"><span><b>${says}</b> ${then}</span></p>`;
+
+/** Everything that should be known before the next evening. */
+function Notices() {
+  const { state } = useStore();
+  const days = daysSince(state.lastContact.value);
+  const waiting = Number(state.waiting.value);
+  const kept = state.storage.value;
+  const low = kept?.quota > 0 && kept.quota - kept.usage < LITTLE_ROOM;
+  return html`${days !== null && days >= LONG.days && html`<${Notice} says=${t('sync.contact.old', { n: days })} />`}
+    ${waiting > LONG.waiting && html`<${Notice} says=${t('sync.many', { n: waiting })} />`}
+    ${kept && !kept.persisted && html`<${Notice} says=${t('sync.storage')} then=${t('sync.storage.then')} />`}
+    ${low && html`<${Notice} says=${t('sync.low')} then=${t('sync.low.then')} />`}`;
+}
+
+/** @param {{rows: any[]}} props */
+function Refused({ rows }) {
+  if (rows.length === 0) return null;
+  return html`<div class="sect"><h2>${t('sync.refused')}</h2><span class="soft">${rows.length}</span></div><p class="soft">${t('sync.refused.says')}</p>
+    <ul class="sheet also">${rows.map((row) => html`<${RefusedRow} key=${row.id} row=${row} />`)}</ul>`;
+}
+
+/** Counts and the last contact. */
+function Counts() {
+  const { state } = useStore();
+  const contact = state.lastContact.value;
+  const photos = Number(state.photosWaiting.value);
+  const agreed = state.agreed.value;
+  return html`<ul class="sheet"><${Count} icon="i-wait" figure=${state.waiting.value} name=${t('sync.waiting', { n: state.waiting.value })} says=${t('sync.waiting.says')} />
+    ${photos > 0 && html`<${Count} icon="i-photo" figure=${photos} name=${t('sync.photos', { n: photos })} />`}
+    <${Count} icon="i-home" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
+    <${Count} icon=${agreed ? 'm-done' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: agreed }) : t('sync.not-agreed')} /></ul>`;
+}
+
+/** @param {{state: any, onSend: () => Promise<unknown>}} props */
+function Main({ state, onSend }) {
+  const { syncing, progress, waiting, paired } = state;
+  if (paired.value !== 'yes') return html`<${Dock}><${Act} href="/pair" label=${t('sync.pair')} second=${t('sync.pair.second')} /></${Dock}>`;
+  const far = progress.value ? t('sync.going.far', { done: progress.value.done, of: progress.value.of }) : '';
+  const second = syncing.value ? far : t('sync.now.second', { n: Number(waiting.value) });
+  return html`<${Dock}><${Act} label=${t(syncing.value ? 'sync.going' : 'sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
+}
+
+/** @param {{state: any}} props */
+function Apart({ state }) {
+  const paired = state.paired.value;
+  if (paired === 'yes') return null;
+  const key = paired === 'no' ? 'sync.apart' : 'sync.revoked';
+  return html`<div class="tell"><p><b>${t(key)}</b></p><p>${t(`${key}.then`)}</p></div>`;
+}
+
+/** A newer page waits; it takes over when the person says so. */
+function Newer() {
+  const { state } = useStore();
+  if (!state.update.value) return null;
+  const take = async () => {
+    const how = await takeUpdate();
+    if (how === 'unsaved') say(t('update.unsaved'));
+  };
+  return html`<${Notice} says=${t('update')} then=${t('update.then')} /><div class="also"><${Key} label=${t('update.take')} onPress=${take} /></div>`;
+}
+
+/** @param {{row: any}} props */
+function RefusedRow({ row }) {
+  const what = row.entry ? t('refused.of', { heading: t(`heading.${row.entry.heading}`), when: when(row.entry.made) }) : t('heading.photo');
+  return html`<li><${Row} href=${`/refused/${row.id}`} icon="i-caution" name=${what} says=${row.says} /></li>`;
+}
+
+/** @param {{store: any}} props */
+export function screen({ store }) {
+  const { state } = store;
+  const refused = useAnswer(() => store.refused(), [state.refused.value]).value ?? [];
+  const [told, setTold] = useState('');
+  const send = async () => {
+    const before = Number(state.lastContact.peek() ?? 0);
+    await store.syncNow();
+    const reached = Number(state.lastContact.peek() ?? 0) > before;
+    const words = reached ? '' : t('sync.offline', { n: Number(state.waiting.peek()) });
+    setTold(words);
+    say(words || t('sync.mark.home.spoken'));
+  };
+  const save = async () => {
+    await saveFile(await store.saveToFile(), `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`);
+    say(t('sync.file.saved'));
+  };
+  return html`<${Page} title=${t('sync')} now="more" back=${{ to: '/more', says: t('more') }}><div class="left"><section class="hello"><h1 tabindex="-1">${t('sync')}</h1></section>
+    <${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
+    <div class="right"><${Refused} rows=${refused} /><div class="also"><${Newer} /><${Notices} /></div><div class="also stack"><${Key} icon="i-device" href="/devices" label=${t('sync.devices')} /><${Key} icon="i-file" label=${t('sync.file')} onPress=${save} /><p class="aside">${t('sync.file.says')}</p></div></div></${Page}>`;
+}

@@ -1,0 +1,2 @@
+/** Texts: to be filled. */
+export const texts = {};

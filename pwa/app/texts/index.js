@@ -1,0 +1,50 @@
+/** All words of the page in one place, by key; another language is another set of these files. */
+import { texts as desk } from './desk.js';
+import { texts as errors } from './errors.js';
+import { texts as forms } from './forms.js';
+import { texts as frame } from './frame.js';
+import { texts as inspect } from './inspect.js';
+import { texts as record } from './record.js';
+import { texts as run } from './run.js';
+import { texts as scan } from './scan.js';
+import { spoken, texts as units } from './units.js';
+
+/** @typedef {string | {zero?: string, one: string, other: string}} Text */
+
+/** @type {Record<string, Text>} */
+const all = { ...frame, ...record, ...scan, ...desk, ...errors, ...units, ...run, ...inspect, ...forms };
+
+const plural = new Intl.PluralRules('en');
+const figure = new Intl.NumberFormat(navigator.languages[0]);
+
+/** Whether there is a text for this key. @param {string} key */
+export const hasText = (key) => key in all;
+
+/** @param {Text} text @param {Record<string, any>} facts */
+function formOf(text, facts) {
+  if (typeof text === 'string') return text;
+  const n = Number(facts.n ?? 0);
+  if (n === 0 && text.zero !== undefined) return text.zero;
+  return plural.select(n) === 'one' ? text.one : text.other;
+}
+
+/** @param {any} fact */
+const shown = (fact) => (typeof fact === 'number' ? figure.format(fact) : String(fact ?? ''));
+
+/**
+ * The text of a key with its facts filled in; `{n}` decides between one and other.
+ * @param {string} key
+ * @param {Record<string, any>} [facts]
+ * @returns {string}
+ */
+export function t(key, facts = {}) {
+  const text = all[key];
+  if (text === undefined) return key;
+  return formOf(text, facts).replace(/\{(\w+)\}/g, (_, name) => shown(facts[name]));
+}
+
+/** A unit as it is spoken: "pound-feet". @param {string | null | undefined} unit */
+export const unitWords = (unit) => spoken[unit ?? ''] ?? unit ?? '';
+
+/** A code as it is spoken, sign by sign. @param {string} code */
+export const codeWords = (code) => [...code].join(' ').replace(/^((?:\S ){3}\S) /, '$1, ');
