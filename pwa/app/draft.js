@@ -1,0 +1,43 @@
+/** Half-done screens survive a kill: what is typed lies on the disk under the screen's name. */
+
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+
+/**
+ * A value that is read from the disk once and written there at each change.
+ * @template {Record<string, any>} T
+ * @param {any} store
+ * @param {string} name
+ * @param {T} initial
+ * @returns {[T | null, (change: Partial<T>) => void, () => Promise<void>]} null until it has been read;
+ *   change; forget, resolved when the disk has forgotten it
+ */
+export function useDraft(store, name, initial) {
+  const [value, setValue] = useState(/** @type {T | null} */ (null));
+  const now = useRef(/** @type {T | null} */ (null));
+  useEffect(() => {
+    let gone = false;
+    now.current = null;
+    setValue(null);
+    Promise.resolve(store.draft(name)).then((kept) => {
+      if (gone) return;
+      now.current = { ...initial, ...(kept ?? {}) };
+      setValue(now.current);
+    });
+    return () => {
+      gone = true;
+    };
+  }, [name]);
+  const change = useCallback(
+    (/** @type {Partial<T>} */ part) => {
+      now.current = /** @type {T} */ ({ ...initial, ...now.current, ...part });
+      setValue(now.current);
+      store.setDraft(name, now.current);
+    },
+    [name],
+  );
+  const forget = useCallback(async () => {
+    now.current = null;
+    await store.setDraft(name, null);
+  }, [name]);
+  return [value, change, forget];
+}

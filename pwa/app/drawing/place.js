@@ -1,0 +1,169 @@
+/** Where the heads of a joint stand in its drawing: a picture of 366 by 182, not to scale. */
+
+export const WIDTH = 366;
+export const HEIGHT = 182;
+export const MOST_HEADS = 16;
+export const WINDOW_HEADS = 7;
+/** Centres nearer than this in both directions would draw one head over another. */
+const APART = Object.freeze({ x: 36, y: 32 });
+const WHOLE = Object.freeze({ x: 33, y: 36, w: 300, h: 114 });
+const ROUND = Object.freeze({ x: 33, y: 30, w: 300, h: 122 });
+
+/**
+ * @typedef {{id: string, number: number, x: number, y: number}} Spot
+ * @typedef {{x: number, y: number, w: number, h: number}} Box
+ */
+
+/**
+ * Points moved and stretched into a box; kept in proportion if asked. A line lies in the box's middle.
+ * @param {Spot[]} spots
+ * @param {Box} box
+ * @param {boolean} proportional
+ * @returns {Spot[]}
+ */
+export function fit(spots, box, proportional) {
+  const from = extent(spots);
+  let scaleX = from.w ? box.w / from.w : 0;
+  let scaleY = from.h ? box.h / from.h : 0;
+  if (proportional) {
+    const scale = Math.min(from.w ? scaleX : scaleY, from.h ? scaleY : scaleX);
+    scaleX = scale;
+    scaleY = scale;
+  }
+  const middle = { x: box.x + box.w / 2, y: box.y + box.h / 2 };
+  return spots.map((spot) => ({
+    ...spot,
+    x: round(middle.x + (spot.x - from.x - from.w / 2) * scaleX),
+    y: round(middle.y + (spot.y - from.y - from.h / 2) * scaleY),
+  }));
+}
+
+/**
+ * The box around points.
+ * @param {{x: number, y: number}[]} spots
+ * @returns {Box}
+ */
+export function extent(spots) {
+  const xs = spots.map((s) => s.x);
+  const ys = spots.map((s) => s.y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y };
+}
+
+/**
+ * Whether two heads would lie over each other.
+ * @param {Spot[]} spots
+ */
+export function crowded(spots) {
+  return spots.some((a, i) =>
+    spots
+      .slice(i + 1)
+      .some((b) => Math.abs(a.x - b.x) < APART.x && Math.abs(a.y - b.y) < APART.y),
+  );
+}
+
+/**
+ * All heads of a joint placed by its pattern.
+ * @param {Spot[]} spots
+ * @param {string} pattern
+ * @returns {Spot[]}
+ */
+export function placeAll(spots, pattern) {
+  if (spots.length < 2) return fit(spots, WHOLE, true);
+  if (pattern === 'circle') return placeRound(spots);
+  if (pattern === 'points') {
+    const kept = fit(spots, WHOLE, true);
+    return crowded(kept) ? fit(spots, WHOLE, false) : kept;
+  }
+  return fit(spots, WHOLE, false);
+}
+
+/**
+ * A circle while it has room, else an oval with the same gap between all neighbours.
+ * @param {Spot[]} spots
+ * @returns {Spot[]}
+ */
+function placeRound(spots) {
+  const ring = fit(spots, ROUND, true);
+  if (!crowded(ring)) return ring;
+  const from = extent(spots);
+  const turn = (/** @type {Spot} */ s) =>
+    Math.atan2(s.y - from.y - from.h / 2, s.x - from.x - from.w / 2);
+  const byTurn = [...spots].sort((a, b) => turn(a) - turn(b));
+  const places = oval(byTurn.length, turn(byTurn[0]));
+  const at = new Map(byTurn.map((spot, i) => [spot.id, places[i]]));
+  return spots.map((spot) => ({ ...spot, ...at.get(spot.id) }));
+}
+
+/**
+ * Points on the oval with equal ways between them.
+ * @param {number} count
+ * @param {number} start
+ */
+function oval(count, start) {
+  const steps = 720;
+  const on = (/** @type {number} */ turn) => ({
+    x: round(WIDTH / 2 + (ROUND.w / 2) * Math.cos(turn)),
+    y: round(HEIGHT / 2 + (ROUND.h / 2) * Math.sin(turn)),
+  });
+  const way = [0];
+  for (let i = 1; i <= steps; i += 1) {
+    const a = on(start + ((i - 1) * 2 * Math.PI) / steps);
+    const b = on(start + (i * 2 * Math.PI) / steps);
+    way.push(way[i - 1] + Math.hypot(b.x - a.x, b.y - a.y));
+  }
+  return Array.from({ length: count }, (_, i) => {
+    const step = way.findIndex((w) => w >= (way[steps] * i) / count);
+    return on(start + (step * 2 * Math.PI) / steps);
+  });
+}
+
+/**
+ * The fasteners nearest to one of them, itself first.
+ * @param {Spot[]} spots
+ * @param {string} id
+ */
+export function around(spots, id) {
+  const middle = spots.find((s) => s.id === id) ?? spots[0];
+  const far = (/** @type {Spot} */ s) => Math.hypot(s.x - middle.x, s.y - middle.y);
+  return [...spots].sort((a, b) => far(a) - far(b)).slice(0, WINDOW_HEADS);
+}
+
+/**
+ * What is drawn: all heads, or the seven around the next one and a plan of the whole.
+ * @param {Spot[]} spots
+ * @param {string} pattern
+ * @param {string} next
+ * @returns {{heads: Spot[], plan: {spots: Spot[], box: Box, shown: Set<string>} | null, area: Box}}
+ */
+export function layOut(spots, pattern, next) {
+  const whole = placeAll(spots, pattern);
+  if (spots.length <= MOST_HEADS && !crowded(whole)) {
+    return { heads: whole, plan: null, area: { x: 4, y: 8, w: 358, h: 170 } };
+  }
+  const near = around(spots, next);
+  const ways = [
+    { area: { x: 4, y: 8, w: 250, h: 170 }, box: { x: 266, y: 56, w: 92, h: 70 } },
+    { area: { x: 4, y: 4, w: 358, h: 118 }, box: { x: 103, y: 130, w: 160, h: 48 } },
+  ].map((way) => ({ ...way, heads: fit(near, inner(way.area), pattern !== 'rows') }));
+  const way = ways.find((w) => !crowded(w.heads)) ?? ways[1];
+  const plan = fit(spots, shrunk(way.box, 7), pattern !== 'rows');
+  return {
+    heads: way.heads,
+    plan: { spots: plan, box: way.box, shown: new Set(near.map((s) => s.id)) },
+    area: way.area,
+  };
+}
+
+/** @param {Box} area */
+const inner = (area) => ({ x: area.x + 32, y: area.y + 31, w: area.w - 64, h: area.h - 62 });
+
+/**
+ * @param {Box} box
+ * @param {number} by
+ */
+const shrunk = (box, by) => ({ x: box.x + by, y: box.y + by, w: box.w - 2 * by, h: box.h - 2 * by });
+
+/** @param {number} value */
+const round = (value) => Math.round(value * 10) / 10;

@@ -1,0 +1,134 @@
+/** Before the first pass: values, lubricant, wrench, cautions, the parts and what holds them back. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Act, Caution, html, Icon, Key, Source, Verdict } from '../frame/index.js';
+import { t } from '../texts/index.js';
+import { written } from './figures.js';
+import { RunFrame, RunTitle } from './frame.js';
+import { JointDrawing } from '../drawing/joint_drawing.js';
+
+const LUBRICANTS = ['dry', 'oiled', 'moly', 'sealant', 'locking compound'];
+
+/**
+ * @param {any} props view, casting, wrench, draft, change, begin(facts), leave
+ */
+export function Begin({ view, casting, wrench, draft, change, begin, leave }) {
+  const lubricant = draft.lubricant ?? draft.usual ?? view.programme.lubricant ?? '';
+  const held = view.held.length > 0;
+  const overruled = (draft.overruled ?? '').trim();
+  const [box, seen, show] = useSeen([view.id, view.held.length]);
+  const ready = lubricant && (!held || overruled) && seen;
+  const act = () => begin({ lubricant, overruled: held ? overruled : undefined });
+  return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave} className="before">
+    <section class="view begin" ref=${box}>
+      <${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
+      ${view.loosened?.all && html`<p class="tell">${t('run.loosened', { day: '' })}${view.loosened.reason}</p>`}
+      <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} />
+      <${Values} view=${view} />
+      ${view.programme.cautions.map((/** @type {any} */ c) => html`<${Caution} ...${c} />`)}
+      <${Parts} view=${view} />
+      ${held && html`<${Held} view=${view} draft=${draft} change=${change} />`}
+    </section>
+    <section class="begin asked">
+      <${Lubricant} view=${view} lubricant=${lubricant} change=${change} />
+    </section>
+    <a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`} aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" />
+      <span><b>${wrench?.name ?? t('run.no-wrench')}</b></span><em>${t('run.change')}</em></a>
+    <div class="pair"><${Key} className="press" label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} /></div>
+    ${seen || !(lubricant && (!held || overruled))
+      ? html`<${Act} confirm disabled=${!ready} onPress=${act} ...${words(view, held && !overruled)} />`
+      : html`<${Act} confirm onPress=${show} label=${t('begin.act.read')} />`}
+  </${RunFrame}>`;
+}
+
+/** @param {any} view @param {boolean} held */
+function words(view, held) {
+  if (held) return { label: t('begin.act.held'), second: t('begin.act.held.then') };
+  const hand = view.passes[0]?.how === 'hand';
+  const second = hand
+    ? t('begin.act.then', { count: view.count, plural: view.plural ?? t('noun.more') })
+    : undefined;
+  return { label: t('begin.act'), second };
+}
+
+/** @param {{view: any}} props */
+function Values({ view }) {
+  return html`<div><ul class="values-list">${view.passes.map(
+    (/** @type {any} */ pass, /** @type {number} */ i) => html`<li key=${pass.id}>
+      <span>${t('run.pass', { n: i + 1, of: view.passes.length })}</span>
+      <span class="fig">${pass.values.length ? pass.values.map(valueSays).join(' · ') : t(`run.pass.${pass.how}`)}</span></li>`,
+  )}</ul><${Source} text=${view.programme.source} /></div>`;
+}
+
+/** @param {any} value */
+const valueSays = (value) => [value.group, written(value)].filter(Boolean).join(' ');
+
+/** @param {{view: any}} props */
+function Parts({ view }) {
+  if (!view.parts.length) return null;
+  return html`<div><h2 class="group-says">${t('begin.parts')}</h2><ul class="held-parts">${view.parts.map(
+    (/** @type {any} */ part) => html`<li key=${part.id}><${Icon} name=${part.verdict.length === 1 ? `v-${part.verdict[0]}` : 'i-find'} />
+      <a href=${part.held === 'not-inspected' ? `/inspect/${part.id}` : `/part/${part.id}`}><b>${part.name}</b>
+      <span class="soft">${part.verdict.length ? part.verdict.map((/** @type {string} */ v) => t(`verdict.${v}`)).join(' / ') : t('verdict.none')}</span></a></li>`,
+  )}</ul></div>`;
+}
+
+/**
+ * What holds the joint back, and the reason that overrules it.
+ * @param {any} props
+ */
+export function Held({ view, draft, change }) {
+  return html`${view.held.map(
+    (/** @type {any} */ h) => html`<${Caution} key=${h.part} word="danger" says=${t(`begin.held.${h.why}`, { name: h.name })} />`,
+  )}<label class="field"><span>${t('begin.overrule.why')}</span>
+    <textarea id="overrule" value=${draft.overruled ?? ''}
+      onInput=${(/** @type {any} */ e) => change({ overruled: e.target.value })}></textarea></label>`;
+}
+
+/** @param {any} props */
+function Lubricant({ view, lubricant, change }) {
+  const wanted = view.programme.lubricant;
+  const words = [...new Set([wanted, lubricant, ...LUBRICANTS].filter(Boolean))];
+  return html`<div class="stack"><h2 class="group-says">${t('begin.lubricant')}</h2>
+    <div class="chips" role="group" aria-label=${t('begin.lubricant')}>${words.map(
+      (word) => html`<${Key} key=${word} className="press" pressed=${word === lubricant} label=${lubricantSays(word)}
+        onPress=${() => change({ lubricant: word })} />`,
+    )}</div>
+    ${wanted && lubricant && lubricant !== wanted && html`<${Caution} says=${differs(wanted, lubricant)} />`}</div>`;
+}
+
+/** @param {string} word */
+const lubricantSays = (word) => (LUBRICANTS.includes(word) ? t(`lubricant.${word}`) : word);
+
+/** @param {string} wanted @param {string} chosen */
+function differs(wanted, chosen) {
+  const oiled = /oil/i.test(chosen);
+  const key = oiled ? 'begin.lubricant.oiled' : 'begin.lubricant.differs';
+  return t(key, { lubricant: wanted, chosen: lubricantSays(chosen) });
+}
+
+/**
+ * Whether every danger and warning inside has been in view, and how to bring the next one there.
+ * @param {any[]} about
+ * @returns {[any, boolean, () => void]}
+ */
+export function useSeen(about) {
+  const box = useRef(/** @type {Element | null} */ (null));
+  const [missing, setMissing] = useState(/** @type {Set<Element>} */ (new Set()));
+  useEffect(() => {
+    const loud = [...(box.current?.querySelectorAll('.caution.danger, .caution.warning') ?? [])];
+    const left = new Set(loud);
+    setMissing(new Set(left));
+    const eye = new IntersectionObserver(
+      (seen) => {
+        for (const one of seen) if (one.isIntersecting) left.delete(one.target);
+        setMissing(new Set(left));
+      },
+      { threshold: 0.6 },
+    );
+    for (const one of loud) eye.observe(one);
+    return () => eye.disconnect();
+  }, about);
+  const show = () => [...missing][0]?.scrollIntoView({ block: 'center' });
+  return [box, missing.size === 0, show];
+}

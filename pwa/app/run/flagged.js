@@ -1,0 +1,23 @@
+/** What a flag means, in one line: some count, some leave the pass open. */
+
+import { html, Icon } from '../frame/index.js';
+import { t } from '../texts/index.js';
+import { written } from './figures.js';
+
+const IN_DOUBT = ['short', 'too-far', 'wrong-range', 'stale', 'loosened-meanwhile'];
+
+/** The flag that weighs most. @param {string[]} flags */
+const heaviest = (flags) => IN_DOUBT.find((flag) => flags.includes(flag)) ?? flags[0];
+
+/** @param {any} pull */
+export function flagSays(pull) {
+  return t(`run.flag.${heaviest(pull.flags)}`, {
+    number: pull.number,
+    reading: pull.reading ? written(pull.reading) : '',
+    target: pull.target ? written(pull.target) : '',
+  });
+}
+
+/** @param {{pull: any}} props */
+export const FlagLine = ({ pull }) =>
+  html`<p class="caption flagged"><${Icon} name="i-caution" /><span>${flagSays(pull)}</span></p>`;
