@@ -1,0 +1,251 @@
+"""A joint and the run on it: which fastener, how much, where did I stop?"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from witnessmark.log.values import Fact, Subject
+from witnessmark.log.workshop import Workshop, value
+from witnessmark.views import plain
+from witnessmark.views.held import JointPart, joint_parts
+from witnessmark.views.joint_asks import after, asks
+from witnessmark.views.joint_lines import fastener_line, note_lines, pass_line, pull_line
+from witnessmark.views.programme import Fastener, Pass, Programme, programme, same
+from witnessmark.views.progress import Progress, progress
+from witnessmark.views.pulls import Pull
+from witnessmark.views.runs import Run, chosen, runs
+from witnessmark.views.wrenches import wrench_in_hand, wrenches
+
+RECENT = 20
+
+
+def joint(workshop: Workshop, id_: str, run: str | None = None) -> dict[str, Any]:
+    """All that a screen of a joint needs; run names one of its runs, else the latest counts."""
+    subject = workshop.subject(id_)
+    plan = programme(subject)
+    found = runs(subject)
+    picked = chosen(found, run)
+    now = progress(subject, picked, plan, workshop) if subject and picked else None
+    parts = joint_parts(subject, picked, workshop) if subject else []
+    state = state_of(plan, now, parts)
+    shown = _pass_shown(plan, now, state)
+    coming = now.coming if now and state == "running" else []
+    following = [_next(each, shown) for each in coming]
+    return {
+        **_described(id_, subject, plan, workshop),
+        **_parts(parts, picked),
+        **_passes(plan, now, shown, coming, state),
+        **_run(picked, found, now, state),
+        "state": state,
+        "next": next(iter(following), None),
+        "after_next": next(iter(following[1:]), None),
+        **_pulls(now),
+        **_open(now, shown, coming, state),
+        "asks": asks(subject, found, now, parts, workshop) if subject else [],
+        "unsourced_due": _unsourced_due(plan, now, following),
+        "wrenches": wrenches(subject, _target(following, plan), workshop),
+        "wrench": wrench_in_hand(subject, now),
+        "after": after(found, picked),
+        "notes": note_lines(subject, ("note", "photo")),
+    }
+
+
+def state_of(plan: Programme, now: Progress | None, parts: list[JointPart]) -> str:
+    """no-value, not-begun, running, not-whole or done."""
+    if now is None or now.undone or not plan.fasteners:
+        return "not-begun" if plan.whole else "no-value"
+    current = now.current
+    if current is not None:
+        coming = now.coming
+        if not coming:
+            return "not-whole"
+        wanting = current.wants_value and current.target(coming[0]) is None
+        return "no-value" if wanting else "running"
+    if not plan.passes:
+        return "no-value"
+    last = now.last.fact["order"] if now.last else ""
+    held = now.run.overruled is None and any(each.held and each.since <= last for each in parts)
+    return "done" if now.complete and not held else "not-whole"
+
+
+def _pass_shown(plan: Programme, now: Progress | None, state: str) -> Pass | None:
+    """The pass whose marks the drawing wears."""
+    passes = list(plan.passes.values())
+    if now is None or state == "not-begun" or not passes:
+        return next(iter(passes), None)
+    return now.current or passes[-1]
+
+
+def _described(
+    id_: str, subject: Subject | None, plan: Programme, workshop: Workshop
+) -> dict[str, Any]:
+    build = plain.text(value(subject, "build"))
+    texts = {
+        name: plain.text(value(subject, name))
+        for name in ("name", "noun", "plural", "thread", "pattern", "adapter", "casting")
+    }
+    return {
+        "id": id_,
+        "here": subject is not None and subject["heading"] is not None,
+        "hidden": bool(subject and subject["hidden"]),
+        **texts,
+        "count": len(plan.fasteners),
+        "build": build,
+        "build_name": plain.text(value(workshop.subject(build or ""), "name")),
+        "programme": {
+            "lubricant": plan.lubricant,
+            "source": plan.source,
+            "cautions": plan.cautions,
+            "invented": plan.invented,
+            "sequence": plan.sequence,
+            "retorque": plan.retorque,
+        },
+        "invented": plan.invented,
+    }
+
+
+def _parts(parts: list[JointPart], run: Run | None) -> dict[str, Any]:
+    held = [
+        {"part": each.id, "name": each.name, "why": each.held, "danger": True}
+        for each in parts
+        if each.held
+    ]
+    return {
+        "parts": [
+            {
+                "id": each.id,
+                "name": each.name,
+                "verdict": each.verdicts,
+                "held": each.held,
+                "role": each.role,
+            }
+            for each in parts
+        ],
+        "held": held,
+        "held_back": bool(held) and (run is None or run.overruled is None),
+    }
+
+
+def _passes(
+    plan: Programme, now: Progress | None, shown: Pass | None, coming: list[Fastener], state: str
+) -> dict[str, Any]:
+    next_one = coming[0].id if coming else None
+    at = now.current if now and state in ("running", "not-whole", "no-value") else None
+    at = at or (shown if state == "not-whole" else None)
+    return {
+        "passes": [pass_line(each, plan, now, at, next_one) for each in plan.passes.values()],
+        "pass": at.id if at else None,
+        "pass_number": at.number if at else None,
+        "fasteners": [
+            fastener_line(each, shown, now, next_one) for each in plan.fasteners.values()
+        ],
+    }
+
+
+def _run(run: Run | None, found: list[Run], now: Progress | None, state: str) -> dict[str, Any]:
+    standing = [each.id for each in found if each.stands]
+    loosened = now.loosened if now else None
+    if run is None or state == "not-begun":
+        return {"run": None, "runs": standing, "loosened": _loosened(loosened, now)}
+    begun = run.begun
+    line = {
+        "id": run.id,
+        "begun": begun["made"] if begun else None,
+        "by": begun["by"] if begun else None,
+        "device": begun["device"] if begun else None,
+        "lubricant": run.lubricant,
+        "wrench": plain.text(begun["body"].get("wrench")) if begun else None,
+        "overruled": run.overruled,
+    }
+    return {"run": line, "runs": standing, "loosened": _loosened(loosened, now)}
+
+
+def _loosened(fact: Fact | None, now: Progress | None) -> dict[str, Any] | None:
+    if fact is None or now is None:
+        return None
+    named = fact["body"].get("fasteners")
+    fasteners = now.programme.fasteners.values()
+    return {
+        "id": fact["id"],
+        "reason": plain.text(fact["body"].get("reason")),
+        "made": fact["made"],
+        "by": fact["by"],
+        "device": fact["device"],
+        "all": named is None,
+        "numbers": [
+            each.number for each in fasteners if named is None or each.id in plain.listed(named)
+        ],
+    }
+
+
+def _next(fastener: Fastener, pass_: Pass | None) -> dict[str, Any]:
+    return {
+        "fastener": fastener.id,
+        "number": fastener.number,
+        "group": fastener.group,
+        "target": pass_.target(fastener) if pass_ else None,
+        "how": pass_.how if pass_ else None,
+        "note": fastener.note,
+        "part": fastener.part,
+    }
+
+
+def _pulls(now: Progress | None) -> dict[str, Any]:
+    found = now.pulls if now else []
+    last = now.last if now else None
+    return {
+        "recent": [pull_line(each) for each in reversed(found[-RECENT:])],
+        "last": {**pull_line(last), "touched": _touched(last, now)} if last and now else None,
+    }
+
+
+def _touched(last: Pull, now: Progress) -> bool:
+    return any(
+        each["order"] > last.fact["order"]
+        and each["body"].get("fastener") == last.fact["body"].get("fastener")
+        for each in now.run.of("touch")
+    )
+
+
+def _open(
+    now: Progress | None, shown: Pass | None, coming: list[Fastener], state: str
+) -> dict[str, Any]:
+    if now is None or shown is None or state in ("not-begun", "done"):
+        return {"open": [], "struck_note": None, "struck_after": None} | _turned([])
+    turned = [each.id for each in now.open(shown) if (shown.id, each.id) in now.turned]
+    back = [each for each in coming if now.cell(shown, each.id).mark == "out"]
+    todo = coming[: len(coming) - len(back)]
+    waits = bool(back and todo)
+    return {
+        "open": [each.number for each in now.open(shown)],
+        "struck_note": back[0].number if waits else None,
+        "struck_after": todo[-1].number if waits else None,
+        **_turned(turned),
+    }
+
+
+def _turned(fasteners: list[str]) -> dict[str, Any]:
+    return {"turned_ask": fasteners[0] if fasteners else None, "turned": fasteners}
+
+
+def _unsourced_due(plan: Programme, now: Progress | None, following: list[dict[str, Any]]) -> bool:
+    """Once for each pass and value of a run, and again when the value changes."""
+    target = following[0]["target"] if following else None
+    if plan.source or now is None or now.current is None or target is None:
+        return False
+    return not any(
+        each["body"].get("pass") == now.current.id and same(each["body"].get("target"), target)
+        for each in now.run.of("unsourced")
+    )
+
+
+def _target(following: list[dict[str, Any]], plan: Programme) -> dict[str, str] | None:
+    """The torque a wrench is wanted for: the next one, else the first of the programme."""
+    coming = [each["target"] for each in following if each["how"] == "torque"]
+    first = [
+        each.target(fastener)
+        for each in plan.passes.values()
+        if each.how == "torque"
+        for fastener in plan.fasteners.values()
+    ]
+    return next((each for each in coming + first if each), None)

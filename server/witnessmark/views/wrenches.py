@@ -1,0 +1,51 @@
+"""The workshop's wrenches, those first that take the target."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from witnessmark.log.values import Subject
+from witnessmark.log.workshop import Workshop, value
+from witnessmark.views import plain
+from witnessmark.views.progress import Progress
+from witnessmark.views.pulls import permitted, range_fit
+
+TEXTS = ("name", "sort", "unit", "least", "most", "graduation", "calibrated", "lies")
+
+
+def wrenches(
+    joint: Subject | None, target: dict[str, str] | None, workshop: Workshop
+) -> list[dict[str, Any]]:
+    """Every wrench; one whose range does not take the target is not offered first."""
+    usual = plain.text(value(joint, "wrench"))
+    lines = [_line(each, target) for each in workshop.all("wrench")]
+    lines.sort(
+        key=lambda line: (
+            line["takes"] is False,
+            line["id"] != usual,
+            plain.natural(line["name"]),
+            line["id"],
+        )
+    )
+    return lines
+
+
+def wrench_in_hand(joint: Subject | None, now: Progress | None) -> str | None:
+    """The wrench used last in this run, else the one it began with, else the usual one."""
+    pulled = [plain.text(each.fact["body"].get("wrench")) for each in now.pulls] if now else []
+    begun = [plain.text(each["body"].get("wrench")) for each in now.run.of("begin")] if now else []
+    known = [each for each in [*reversed(pulled), *reversed(begun)] if each]
+    return known[0] if known else plain.text(value(joint, "wrench"))
+
+
+def _line(wrench: Subject, target: dict[str, str] | None) -> dict[str, Any]:
+    fit = range_fit(wrench, plain.quantity(target))
+    share = permitted(wrench)
+    own = plain.text(value(wrench, "deviation"))
+    return {
+        "id": wrench["id"],
+        **{name: plain.text(value(wrench, name)) for name in TEXTS},
+        "permitted": None if share is None else own or str(round(share * 100)),
+        "takes": None if fit is None else fit == "takes",
+        "why": fit if fit in ("starts-at", "ends-at") else None,
+    }
