@@ -9,6 +9,7 @@ import logging
 import socket
 import ssl
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from threading import Thread
 from time import monotonic
 from typing import Any
@@ -50,9 +51,10 @@ class TimedReader(StreamReader):
     """What cheroot reads requests from, with a last moment."""
 
     def __init__(self, sock: socket.socket, mode: str = "rb", bufsize: int = 65536) -> None:
-        super().__init__(sock, mode, bufsize)
         self.timed = TimedIO(sock, "rb")
-        self.raw = self.timed
+        # Past StreamReader, which would make a reader without a last moment.
+        super(StreamReader, self).__init__(self.timed, bufsize)
+        self.bytes_read = 0
 
     def begin(self) -> None:
         """Give the sender its time for the next request."""
@@ -85,13 +87,21 @@ class Connection(cheroot_server.HTTPConnection):
             if self.socket.recv(1, socket.MSG_PEEK) != HELLO:
                 self.socket.sendall(ELSEWHERE.format(address=self.server.address).encode())
                 return False
-            self.socket = context.wrap_socket(self.socket, server_side=True)
+            self.socket = context.wrap_socket(
+                self.socket, server_side=True, do_handshake_on_connect=False
+            )
+            self.socket.do_handshake()
         except OSError as trouble:
             trace.info("hand-shake with %s not done: %s", self.remote_addr, trouble)
             return False
         self.rfile = TimedReader(self.socket)
         self.wfile = StreamWriter(self.socket, "wb", self.wbufsize)
         return True
+
+    def close(self) -> None:
+        """Close the connection; one that the other side broke off is closed already."""
+        with suppress(OSError):
+            super().close()  # type: ignore[no-untyped-call]
 
 
 class Listening(wsgi.Server):

@@ -31,7 +31,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
     app = create_app(
         Config(data=data, database=database(), demo=demo, address=door.label_address)
     )  # fmt: skip
-    store: Store = app.extensions["witnessmark"].store
+    store: Store = app.extensions["witnessmark"]
     store.ensure_workshop()
     store.set_setting(ADDRESS, door.address)
     with ExitStack() as running:
