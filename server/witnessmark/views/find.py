@@ -1,0 +1,191 @@
+"""Where is that thing? Words or a code, ranked; when nothing is found, what sounds like it."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from witnessmark.errors import TradeError
+from witnessmark.log.workshop import Workshop, standing, value
+from witnessmark.trade import label
+from witnessmark.views import plain, things
+
+HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
+MOST, MOST_NEAR = 20, 5
+_WORD = re.compile(r"[^ \t\r\n\u00a0.,;:/()\[\]\"'|–-]+")
+_CODE, _EXACT, _BEGINS, _WORDS_OF_NAME, _WORDS, _INSIDE = range(6)
+_WHY = ("code", "name", "name", "name", "words", "words")
+_RANKS = len(_WHY)
+
+Row = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A row made ready: its name and words folded, so that "Ölpumpe" is found by "olp"."""
+
+    row: Row
+    name: str
+    names: tuple[str, ...]
+    words: str
+    """All words with a blank before each, name first: a word begins where " word" is found."""
+
+
+@dataclass(frozen=True, slots=True)
+class Index:
+    """Rows made ready, by name."""
+
+    found: tuple[Found, ...]
+
+
+def row(workshop: Workshop, id_: str) -> Row | None:
+    """What find looks through for one thing, or None for what is not looked for by name."""
+    subject = workshop.subject(id_)
+    heading = subject["heading"] if subject else None
+    if subject is None or heading not in HEADINGS or subject["hidden"]:
+        return None
+    lies = things.lies(workshop, subject)["lies"]
+    origin = things.name_of(workshop, value(subject, "donor"))
+    said = [
+        things.name_of(workshop, value(subject, "kind")),
+        origin,
+        *(plain.text(value(subject, name)) for name in ("from", "for", "thread", "note", "engine")),
+        *(each[name] for each in lies for name in ("name", "where", "gone")),
+        *(outer["name"] for each in lies for outer in each["chain"]),
+        *(plain.text(each["body"].get("place")) for each in standing(subject, "fitted")),
+    ]
+    return {
+        "id": id_,
+        "heading": heading,
+        "name": plain.text(value(subject, "name")),
+        "words": " ".join(plain.once(each for each in said if each)),
+        "codes": things.labels(workshop, id_)["codes"],
+        "scrap": things.verdict(subject)["word"] == "scrap",
+    }
+
+
+def folded(text: str) -> str:
+    """Small letters without accents."""
+    apart = unicodedata.normalize("NFD", text.lower())
+    return "".join(sign for sign in apart if not "\u0300" <= sign <= "\u036f")
+
+
+def prepare(rows: Iterable[Row]) -> Index:
+    """Rows made ready once, for many questions; by name, so that hits need no sorting."""
+    ready = []
+    for each in rows:
+        name = folded(each.get("name") or "")
+        names = tuple(_WORD.findall(name))
+        rest = _WORD.findall(folded(each.get("words") or ""))
+        ready.append(Found(each, name, names, " " + " ".join([*names, *rest])))
+    ready.sort(key=lambda found: (plain.natural(found.name or None), found.row["id"]))
+    return Index(tuple(ready))
+
+
+def find(rows: Sequence[Row] | Index, query: str) -> dict[str, Any]:
+    """Hits in groups, the best first, scrap last; rows as row() makes them, or prepared."""
+    ready = (rows if isinstance(rows, Index) else prepare(rows)).found
+    typed = query if isinstance(query, str) else ""
+    wanted = _WORD.findall(folded(typed))
+    code = _code(typed)
+    hits: dict[str, list[list[tuple[Found, str]]]] = {}
+    for each in ready:
+        rank = _rank(each, wanted, code)
+        if rank is not None:
+            place = rank + (_RANKS if each.row.get("scrap") is True else 0)
+            groups = hits.setdefault(each.row["heading"], [[] for _ in range(2 * _RANKS)])
+            groups[place].append((each, _WHY[rank]))
+    return {
+        "query": typed,
+        "code": code,
+        "count": sum(len(rank) for ranks in hits.values() for rank in ranks),
+        "groups": [_group(each, hits[each]) for each in HEADINGS if each in hits],
+        "near": [] if hits or not wanted else _near(ready, wanted),
+    }
+
+
+def _code(typed: str) -> str | None:
+    try:
+        return label.code_from_text(typed)
+    except TradeError:
+        return None
+
+
+def _rank(each: Found, wanted: list[str], code: str | None) -> int | None:
+    """How well a row fits, 0 best; None when a word is missing. A code comes before all."""
+    if code is not None and code in plain.listed(each.row.get("codes")):
+        return _CODE
+    if not wanted:
+        return None
+    if not all(f" {word}" in each.words for word in wanted):
+        inside = all(len(word) > 2 and word in each.words for word in wanted)  # noqa: PLR2004
+        return _INSIDE if inside else None
+    if list(each.names) == wanted:
+        return _EXACT
+    if each.name.startswith(" ".join(wanted)):
+        return _BEGINS
+    in_name = all(any(name.startswith(word) for name in each.names) for word in wanted)
+    return _WORDS_OF_NAME if in_name else _WORDS
+
+
+def _group(heading: str, ranks: list[list[tuple[Found, str]]]) -> dict[str, Any]:
+    hits = [hit for rank in ranks for hit in rank]
+    return {
+        "heading": heading,
+        "count": len(hits),
+        "hits": [
+            {
+                "id": found.row["id"],
+                "heading": heading,
+                "name": found.row.get("name"),
+                "scrap": found.row.get("scrap") is True,
+                "why": why,
+            }
+            for found, why in hits[:MOST]
+        ],
+    }
+
+
+def _near(ready: Iterable[Found], wanted: list[str]) -> list[dict[str, Any]]:
+    """Things whose name has a word that is nearly the longest typed; the nearest first."""
+    longest = max(wanted, key=len)
+    most = 1 if len(longest) < 5 else 2  # noqa: PLR2004
+    far: dict[str, int] = {}
+    by_distance: list[dict[str, dict[str, Any]]] = [{} for _ in range(most + 1)]
+    for each in ready:
+        row = each.row
+        for name in each.names:
+            if name not in far:
+                far[name] = distance(longest, name, most)
+            if far[name] <= most and row["heading"] in HEADINGS:
+                line = {"id": row["id"], "heading": row["heading"], "name": row.get("name")}
+                by_distance[far[name]].setdefault(each.name, line)
+                break
+    nearest = [line for lines in by_distance for line in lines.values()]
+    return nearest[:MOST_NEAR]
+
+
+def distance(one: str, other: str, most: int) -> int:
+    """Signs to change, add, leave out or swap with a neighbour; most + 1 when it is more.
+
+    A longer word is compared by its beginning too, as the typed one may not be finished.
+    """
+    if abs(len(one) - len(other)) > most:
+        if len(other) < len(one):
+            return most + 1
+        other = other[: len(one)]
+    two_ago: list[int] = []
+    above = list(range(len(other) + 1))
+    for i, sign in enumerate(one, 1):
+        line = [i]
+        for j, against in enumerate(other, 1):
+            cost = min(above[j] + 1, line[j - 1] + 1, above[j - 1] + (sign != against))
+            swapped = i > 1 and j > 1 and sign == other[j - 2] and one[i - 2] == against
+            line.append(min(cost, two_ago[j - 2] + 1) if swapped else cost)
+        if min(line) > most:
+            return most + 1
+        two_ago, above = above, line
+    return min(above[-1], most + 1)

@@ -1,0 +1,73 @@
+"""Inspecting a bag piece by piece: which one is next?"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from witnessmark.log.values import Subject
+from witnessmark.log.workshop import Workshop, value
+from witnessmark.views import plain, things
+from witnessmark.views.holder import pieces
+
+
+def next_piece(
+    workshop: Workshop, holder: str, after: str | None = None, kind: str | None = None
+) -> dict[str, Any]:
+    """The next piece nobody judged yet, after one of the same kind, wrapping round.
+
+    holder may also be a part, which is then the only piece.
+    """
+    asked = workshop.subject(holder)
+    alone = asked is not None and asked["heading"] == "part"
+    found = [asked] if asked and alone else pieces(workshop, holder)
+    wanted = kind or _kind(workshop.subject(after or "")) or _first_kind(found)
+    same = [each for each in found if _kind(each) == wanted]
+    lines = [
+        {"id": each["id"], "name": _name(each), "number": number, "mark": things.mark(each)}
+        for number, each in enumerate(same, 1)
+    ]
+    return {
+        "holder": None if alone else holder,
+        **things.kind(workshop, next(iter(same), None)),
+        "piece": _piece(same, lines, after, alone),
+        "pieces": lines,
+        "left": sum(1 for each in lines if each["mark"] == "look"),
+    }
+
+
+def _name(subject: Subject) -> str | None:
+    return plain.text(value(subject, "name"))
+
+
+def _kind(subject: Subject | None) -> str | None:
+    return plain.text(value(subject, "kind"))
+
+
+def _first_kind(found: list[Subject]) -> str | None:
+    """The kind of the first piece that was not judged, else of the first piece."""
+    unjudged = [each for each in found if things.mark(each) == "look"]
+    return _kind(next(iter([*unjudged, *found]), None))
+
+
+def _piece(
+    same: list[Subject], lines: list[dict[str, Any]], after: str | None, alone: bool
+) -> dict[str, Any] | None:
+    at = next((i for i, each in enumerate(lines) if each["id"] == after), -1)
+    turned = [*lines[at + 1 :], *lines[: at + 1]]
+    wanted = (
+        lines
+        if alone and after is None
+        else [each for each in turned if each["mark"] == "look" and each["id"] != after]
+    )
+    if not wanted:
+        return None
+    line = wanted[0]
+    part = same[line["number"] - 1]
+    return {
+        "id": line["id"],
+        "name": line["name"],
+        "number": line["number"],
+        "of": len(lines),
+        "quantity": things.quantity(part),
+        "verdict": things.verdict(part)["word"],
+    }
