@@ -18,7 +18,7 @@ NUMBER = re.compile(r"-?(?:[0-9]+\.?[0-9]*|\.[0-9]+)")
 DIGEST = re.compile(r"[0-9a-f]{64}")
 CODE = re.compile(r"[0-9A-HJKMNP-TV-Z]{8}")
 LONGEST_NUMBER = 40
-ID = re.compile(r"[ -~]{1,64}")
+LONGEST_ID = 64
 
 
 class Leaf(fields.Field[Any]):
@@ -57,7 +57,9 @@ class Id(Leaf):
 
     def trouble(self, value: object) -> str | None:
         """Whether it is text of 1 to 64 ASCII signs."""
-        return None if type(value) is str and ID.fullmatch(value) else "id"
+        if type(value) is str and 0 < len(value) <= LONGEST_ID and value.isascii():
+            return None if value.isprintable() else "id"
+        return "id"
 
 
 class EntryId(Leaf):
