@@ -76,13 +76,13 @@ def install(requirements):
     with open(requirements, "rb") as lines:
         digest = hashlib.sha256(lines.read()).hexdigest()
     wanted = "%s %d.%d\n" % ((digest,) + tuple(sys.version_info[:2]))
-    folder = os.path.basename(os.path.dirname(requirements))
-    stamp = os.path.join(ENVIRONMENT, "witnessmark-%s.txt" % folder)
+    name = os.path.relpath(requirements, ROOT).replace(os.sep, "-")
+    stamp = os.path.join(ENVIRONMENT, name + ".done")
     if os.path.exists(stamp):
         with open(stamp) as text:
             if text.read() == wanted:
                 return
-    say("Fetching what is pinned in %s/requirements.txt; this happens once" % folder)
+    say("Fetching what is pinned in %s; this happens once" % os.path.relpath(requirements, ROOT))
     if not os.path.isdir(os.path.join(os.path.dirname(os.__file__), "ensurepip")):
         sys.exit(BARE)
     run([sys.executable, "-m", "ensurepip"])

@@ -101,7 +101,7 @@ class Connection(cheroot_server.HTTPConnection):
     def close(self) -> None:
         """Close the connection; one that the other side broke off is closed already."""
         with suppress(OSError):
-            super().close()  # type: ignore[no-untyped-call]
+            super().close()
 
 
 class Listening(wsgi.Server):
