@@ -94,7 +94,8 @@ def test_no_sentence_on_the_screen_has_a_word_we_do_not_use() -> None:
         "const all = {};"
         "for (const name of readdirSync(process.argv[1])) {"
         " if (name === 'index.js') continue;"
-        " Object.assign(all, (await import(pathToFileURL(process.argv[1] + '/' + name))).texts ?? {});"
+        " const file = pathToFileURL(process.argv[1] + '/' + name);"
+        " Object.assign(all, (await import(file)).texts ?? {});"
         "}"
         "console.log(JSON.stringify(all));"
     )
