@@ -189,4 +189,6 @@ export const REQUEST_CODES = Object.freeze([
   'file-unreadable',
   'file-not-written',
   'device-missing',
+  'holder-unknown',
+  'sheet-unknown',
 ]);

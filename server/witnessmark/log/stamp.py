@@ -28,7 +28,7 @@ class Clock:
 
 
 @dataclass(frozen=True, slots=True)
-class Tick:
+class Reckoned:
     """A new stamp and the clock after it."""
 
     stamp: str
@@ -75,13 +75,13 @@ def next_stamp(last: str, unix_ms: int) -> str:
     return write_stamp(both // _COUNTER, both % _COUNTER)
 
 
-def tick(clock: Clock, device_ms: int) -> Tick:
+def tick(clock: Clock, device_ms: int) -> Reckoned:
     """A stamp for a new entry, above all this clock has made or seen.
 
     source: hybrid logical clock, common practice
     """
     stamp = next_stamp(clock.last, device_ms + clock.correction_ms)
-    return Tick(stamp, replace(clock, last=stamp))
+    return Reckoned(stamp, replace(clock, last=stamp))
 
 
 def seen(clock: Clock, order: str) -> Clock:
