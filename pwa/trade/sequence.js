@@ -2,7 +2,7 @@
 import { TradeError } from '../errors.js';
 
 export const PATTERNS = Object.freeze(['circle', 'rows', 'line', 'points']);
-const MOST = 400;
+export const MOST = 400;
 const WIDTH = 1000;
 const HEIGHT = 500;
 const EDGE = 60;

@@ -10,11 +10,12 @@ from witnessmark.views import plain
 from witnessmark.views.held import JointPart, joint_parts
 from witnessmark.views.joint_asks import after, asks
 from witnessmark.views.joint_lines import fastener_line, note_lines, pass_line, pull_line
-from witnessmark.views.programme import Fastener, Pass, Programme, programme, same
+from witnessmark.views.joint_state import open_lines, pass_shown, state_of, unsourced_due
+from witnessmark.views.programme import Fastener, Pass, Programme, programme
 from witnessmark.views.progress import Progress, progress
 from witnessmark.views.pulls import Pull
 from witnessmark.views.runs import Run, chosen, runs
-from witnessmark.views.wrenches import wrench_in_hand, wrenches
+from witnessmark.views.wrenches import wanted_of_wrench, wrench_in_hand, wrenches
 
 RECENT = 20
 
@@ -28,7 +29,7 @@ def joint(workshop: Workshop, id_: str, run: str | None = None) -> dict[str, Any
     now = progress(subject, picked, plan, workshop) if subject and picked else None
     parts = joint_parts(subject, picked, workshop) if subject else []
     state = state_of(plan, now, parts)
-    shown = _pass_shown(plan, now, state)
+    shown = pass_shown(plan, now, state)
     coming = now.coming if now and state == "running" else []
     following = [_next(each, shown) for each in coming]
     return {
@@ -40,40 +41,14 @@ def joint(workshop: Workshop, id_: str, run: str | None = None) -> dict[str, Any
         "next": next(iter(following), None),
         "after_next": next(iter(following[1:]), None),
         **_pulls(now),
-        **_open(now, shown, coming, state),
+        **open_lines(now, shown, coming, state),
         "asks": asks(subject, found, now, parts, workshop) if subject else [],
-        "unsourced_due": _unsourced_due(plan, now, following),
-        "wrenches": wrenches(subject, _target(following, plan), workshop),
+        "unsourced_due": unsourced_due(plan, now, following),
+        "wrenches": wrenches(subject, wanted_of_wrench(following, plan), workshop),
         "wrench": wrench_in_hand(subject, now),
         "after": after(found, picked),
         "notes": note_lines(subject, ("note", "photo")),
     }
-
-
-def state_of(plan: Programme, now: Progress | None, parts: list[JointPart]) -> str:
-    """no-value, not-begun, running, not-whole or done."""
-    if now is None or now.undone or not plan.fasteners:
-        return "not-begun" if plan.whole else "no-value"
-    current = now.current
-    if current is not None:
-        coming = now.coming
-        if not coming:
-            return "not-whole"
-        wanting = current.wants_value and current.target(coming[0]) is None
-        return "no-value" if wanting else "running"
-    if not plan.passes:
-        return "no-value"
-    last = now.last.fact["order"] if now.last else ""
-    held = now.run.overruled is None and any(each.held and each.since <= last for each in parts)
-    return "done" if now.complete and not held else "not-whole"
-
-
-def _pass_shown(plan: Programme, now: Progress | None, state: str) -> Pass | None:
-    """The pass whose marks the drawing wears."""
-    passes = list(plan.passes.values())
-    if now is None or state == "not-begun" or not passes:
-        return next(iter(passes), None)
-    return now.current or passes[-1]
 
 
 def _described(
@@ -205,47 +180,3 @@ def _touched(last: Pull, now: Progress) -> bool:
         and each["body"].get("fastener") == last.fact["body"].get("fastener")
         for each in now.run.of("touch")
     )
-
-
-def _open(
-    now: Progress | None, shown: Pass | None, coming: list[Fastener], state: str
-) -> dict[str, Any]:
-    if now is None or shown is None or state in ("not-begun", "done"):
-        return {"open": [], "struck_note": None, "struck_after": None} | _turned([])
-    turned = [each.id for each in now.open(shown) if (shown.id, each.id) in now.turned]
-    back = [each for each in coming if now.cell(shown, each.id).mark == "out"]
-    todo = coming[: len(coming) - len(back)]
-    waits = bool(back and todo)
-    return {
-        "open": [each.number for each in now.open(shown)],
-        "struck_note": back[0].number if waits else None,
-        "struck_after": todo[-1].number if waits else None,
-        **_turned(turned),
-    }
-
-
-def _turned(fasteners: list[str]) -> dict[str, Any]:
-    return {"turned_ask": fasteners[0] if fasteners else None, "turned": fasteners}
-
-
-def _unsourced_due(plan: Programme, now: Progress | None, following: list[dict[str, Any]]) -> bool:
-    """Once for each pass and value of a run, and again when the value changes."""
-    target = following[0]["target"] if following else None
-    if plan.source or now is None or now.current is None or target is None:
-        return False
-    return not any(
-        each["body"].get("pass") == now.current.id and same(each["body"].get("target"), target)
-        for each in now.run.of("unsourced")
-    )
-
-
-def _target(following: list[dict[str, Any]], plan: Programme) -> dict[str, str] | None:
-    """The torque a wrench is wanted for: the next one, else the first of the programme."""
-    coming = [each["target"] for each in following if each["how"] == "torque"]
-    first = [
-        each.target(fastener)
-        for each in plan.passes.values()
-        if each.how == "torque"
-        for fastener in plan.fasteners.values()
-    ]
-    return next((each for each in coming + first if each), None)

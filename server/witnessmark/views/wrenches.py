@@ -7,8 +7,9 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import plain
+from witnessmark.views.judging import permitted, range_fit
+from witnessmark.views.programme import Programme
 from witnessmark.views.progress import Progress
-from witnessmark.views.pulls import permitted, range_fit
 
 TEXTS = ("name", "sort", "unit", "least", "most", "graduation", "calibrated", "lies")
 
@@ -49,3 +50,15 @@ def _line(wrench: Subject, target: dict[str, str] | None) -> dict[str, Any]:
         "takes": None if fit is None else fit == "takes",
         "why": fit if fit in ("starts-at", "ends-at") else None,
     }
+
+
+def wanted_of_wrench(following: list[dict[str, Any]], plan: Programme) -> dict[str, str] | None:
+    """The torque a wrench is wanted for: the next one, else the first of the programme."""
+    coming = [each["target"] for each in following if each["how"] == "torque"]
+    first = [
+        each.target(fastener)
+        for each in plan.passes.values()
+        if each.how == "torque"
+        for fastener in plan.fasteners.values()
+    ]
+    return next((each for each in coming + first if each), None)

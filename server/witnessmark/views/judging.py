@@ -1,0 +1,67 @@
+"""A pull held against its target: what was read, with which wrench, and whether it is stale."""
+
+from __future__ import annotations
+
+from witnessmark.errors import TradeError
+from witnessmark.log.values import Fact, Subject
+from witnessmark.log.workshop import Workshop, value
+from witnessmark.trade import torque, wrench
+from witnessmark.trade.units import Measured
+from witnessmark.views import plain
+from witnessmark.views.programme import Pass, Programme, same
+
+
+def against_target(
+    fact: Fact, target_now: dict[str, str] | None, joint: Subject, workshop: Workshop
+) -> list[str]:
+    """Flags about what was read and which wrench was used; what cannot be read is not judged."""
+    body = fact["body"]
+    target = plain.quantity(body.get("target")) or plain.quantity(target_now)
+    if target is None or target_now is None:
+        return []
+    tool = workshop.subject(str(body.get("wrench")))
+    flags = []
+    reading = plain.quantity(body.get("reading"))
+    at_the_wrench = body.get("read_at") == "set" and plain.text(value(joint, "adapter"))
+    if reading is not None and not at_the_wrench:
+        try:
+            said = torque.against(reading, target, permitted(tool))
+            flags += [] if said == "within" else [said]
+        except TradeError:
+            pass
+    return flags + (["wrong-range"] if range_fit(tool, target) not in (None, "takes") else [])
+
+
+def permitted(tool: Subject | None) -> float | None:
+    """The wrench's permitted deviation as a share, or None where it is not known."""
+    try:
+        return wrench.permitted(_end(tool, "most"), plain.text(value(tool, "deviation")))
+    except TradeError:
+        return None
+
+
+def range_fit(tool: Subject | None, target: Measured | None) -> str | None:
+    """takes, starts-at or ends-at; None where the range is not known or measures another thing."""
+    least, most = _end(tool, "least"), _end(tool, "most")
+    if target is None or (least is None and most is None):
+        return None
+    try:
+        return wrench.fit(target, least, most)
+    except TradeError:
+        return None
+
+
+def _end(tool: Subject | None, name: str) -> Measured | None:
+    return plain.quantity({"value": value(tool, name), "unit": value(tool, "unit")})
+
+
+def stale(
+    fact: Fact, target_now: dict[str, str] | None, pass_: Pass, programme: Programme
+) -> list[str]:
+    """Whether value, unit or lubricant are no longer those of the programme."""
+    if not pass_.wants_value:
+        return []
+    body = fact["body"]
+    lubricant = plain.text(body.get("lubricant"))
+    changed = lubricant is not None and lubricant != programme.lubricant
+    return ["stale"] if changed or not same(body.get("target"), target_now) else []
