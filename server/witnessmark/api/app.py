@@ -3,6 +3,7 @@
 from flask import Flask, Response
 
 from witnessmark.api import (
+    asking,
     devices,
     docs,
     guard,
@@ -26,7 +27,9 @@ from witnessmark.store.migrating import migrate
 from witnessmark.store.opening import made_folder, str_url
 
 PREFIX = "/api/v1"
-SUBJECTS = tuple(subject.routes for subject in (sync, pairing, photos, log, devices, sheets, docs))
+SUBJECTS = tuple(
+    subject.routes for subject in (sync, pairing, photos, log, asking, devices, sheets, docs)
+)
 health = Routes("health", "Whether the server answers.")
 
 

@@ -1,23 +1,26 @@
 """Push is append: number what is new, answer for each, keep head, count and digest."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Any
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import NamedTuple
 
-from sqlalchemy import Connection, insert, select, update
+from sqlalchemy import Connection, select, update
+from sqlalchemy.exc import IntegrityError
 
 from witnessmark.errors import IdTaken, Refusal
 from witnessmark.log.digest import added, as_hex, digest
 from witnessmark.log.stamp import order_given
 from witnessmark.store import tables
+from witnessmark.store.among import among
 from witnessmark.store.numbers import note_numbers
 from witnessmark.store.offering import Offered
 
-_LOOKED_UP_AT_ONCE = 500
+_COLUMNS = ("workshop", "seq", "id", "order", "carrier", "text")
+EntryRow = tuple[str, int, str, str | None, str | None, str]
+Known = dict[str, tuple[int, str | None, str]]  # id -> number, order, text
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(NamedTuple):
     """The number an entry has, and its order where the server set one."""
 
     seq: int
@@ -55,34 +58,45 @@ def append(
 
     The head row is locked first, so writers of one workshop queue and no number commits late.
     """
-    head = read_head(connection, workshop, locked=True)
-    known = _known(connection, workshop, [o.id for o in offers if isinstance(o, Offered)])
-    batch = _Batch(workshop, carrier, known, head, now_ms)
+    before = read_head(connection, workshop, locked=True)
+    # Nearly every push is all news: asking for each id first would cost as much as the insert.
+    try:
+        with connection.begin_nested():
+            return _append(connection, (workshop, carrier), offers, before, {}, now_ms)
+    except IntegrityError:
+        known = _known(connection, workshop, offers)
+        return _append(connection, (workshop, carrier), offers, before, known, now_ms)
+
+
+def _append(  # noqa: PLR0917
+    connection: Connection,
+    whose: tuple[str, str | None],
+    offers: Sequence[Offered | Refusal],
+    before: Head,
+    known: Known,
+    now_ms: int,
+) -> tuple[Head, list[Taken | Refusal]]:
+    batch = _Batch(whose, replace(before), known, now_ms)
     answers = [o if isinstance(o, Refusal) else batch.answer(o) for o in offers]
     if batch.rows:
-        connection.execute(insert(tables.entry), batch.rows)
-        note_numbers(connection, workshop, ((row["device"], row["n"]) for row in batch.rows))
-        _keep_head(connection, workshop, head, batch.digests)
-    return head, answers
+        insert_entries(connection, batch.rows)
+        note_numbers(connection, whose[0], batch.numbers)
+        _keep_head(connection, whose[0], batch.head, batch.digests)
+    return batch.head, answers
 
 
 class _Batch:
     """One request's entries on their way into the log."""
 
     def __init__(
-        self,
-        workshop: str,
-        carrier: str | None,
-        known: dict[str, tuple[int, str | None, str]],
-        head: Head,
-        now_ms: int,
+        self, whose: tuple[str, str | None], head: Head, known: Known, now_ms: int
     ) -> None:
-        self.workshop = workshop
-        self.carrier = carrier
+        self.workshop, self.carrier = whose
         self.known = known
         self.head = head
         self.now_ms = now_ms
-        self.rows: list[dict[str, Any]] = []
+        self.rows: list[EntryRow] = []
+        self.numbers: list[tuple[str, int]] = []
         self.digests: list[int] = []
         self.last_order: str | None = None
 
@@ -95,49 +109,43 @@ class _Batch:
         return Taken(seq, order) if text == offer.text else IdTaken(id=offer.id)
 
     def _take(self, offer: Offered) -> Taken:
+        id_, _, _, device, n, stamp, text, held = offer
         # A phone a year fast would otherwise win every field for a year.
-        order = order_given(offer.stamp, self.now_ms, self.last_order, offer.order)
-        if order is not None and order != offer.order:
+        order = order_given(stamp, self.now_ms, self.last_order, held)
+        if order is not None and order != held:
             self.last_order = order
-        self.head.head += 1
-        self.head.count += 1
-        seq = self.head.head
-        self.rows.append(
-            {
-                "workshop": self.workshop,
-                "seq": seq,
-                "id": offer.id,
-                "heading": offer.heading,
-                "about": offer.about,
-                "device": offer.device,
-                "n": offer.n,
-                "order": order,
-                "carrier": self.carrier,
-                "text": offer.text,
-            }
-        )
-        self.known[offer.id] = (seq, order, offer.text)
-        self.digests.append(digest(offer.text, order))
-        self.head.latest = max(self.head.latest or "", order or offer.stamp)
+        head = self.head
+        head.count += 1
+        head.head = seq = head.head + 1
+        effective = order or stamp
+        if head.latest is None or effective > head.latest:
+            head.latest = effective
+        self.rows.append((self.workshop, seq, id_, order, self.carrier, text))
+        self.numbers.append((device, n))
+        self.digests.append(digest(text, order))
+        self.known[id_] = (seq, order, text)
         return Taken(seq, order)
 
 
-def _known(
-    connection: Connection, workshop: str, ids: list[str]
-) -> dict[str, tuple[int, str | None, str]]:
-    """Those ids the log already has, with number, order and text."""
-    found: dict[str, tuple[int, str | None, str]] = {}
+def _known(connection: Connection, workshop: str, offers: Sequence[Offered | Refusal]) -> Known:
+    """Those of the offers the log already has, with number, order and text."""
     table = tables.entry.c
-    for some in _slices(ids):
-        query = select(table.id, table.seq, table.order, table.text)
-        rows = connection.execute(query.where(table.workshop == workshop, table.id.in_(some)))
-        found.update({row[0]: (row[1], row[2], row[3]) for row in rows})
-    return found
+    ids = among(connection, table.id, (o.id for o in offers if isinstance(o, Offered)))
+    query = select(table.id, table.seq, table.order, table.text)
+    rows = connection.execute(query.where(table.workshop == workshop, ids))
+    return {row[0]: (row[1], row[2], row[3]) for row in rows}
 
 
-def _slices(ids: list[str]) -> Iterator[list[str]]:
-    for start in range(0, len(ids), _LOOKED_UP_AT_ONCE):
-        yield ids[start : start + _LOOKED_UP_AT_ONCE]
+def insert_entries(connection: Connection, rows: list[EntryRow]) -> None:
+    """One multi-row insert, past the compiler: here a push spends its time.
+
+    raises: IntegrityError when the log has one of the ids
+    """
+    columns = ", ".join(f'"{name}"' for name in _COLUMNS)
+    mark = "?" if connection.dialect.paramstyle == "qmark" else "%s"
+    marks = ", ".join([mark] * len(_COLUMNS))
+    into = f"INSERT INTO entry ({columns}) VALUES ({marks})"  # noqa: S608 - fixed names only
+    connection.exec_driver_sql(into, list(rows))
 
 
 def _keep_head(connection: Connection, workshop: str, head: Head, digests: list[int]) -> None:

@@ -40,10 +40,15 @@ def note_numbers(connection: Connection, workshop: str, made: Iterable[tuple[str
 
 def with_numbers(runs: Runs, numbers: Iterable[int]) -> tuple[Runs, list[int]]:
     """The runs with ``numbers`` added, and those that were there before."""
+    numbers = sorted(numbers)
+    last = runs[-1][1] if runs else 0
+    if numbers == list(range(last + 1, last + 1 + len(numbers))):
+        # The usual case: the device goes on where it was.
+        return _joined([*runs, [numbers[0], numbers[-1]]]), []
     starts = [low for low, _ in runs]
     doubles: list[int] = []
     fresh: Runs = []
-    for number in sorted(numbers):
+    for number in numbers:
         before = bisect_right(starts, number) - 1
         known = before >= 0 and runs[before][1] >= number
         if known or (fresh and fresh[-1][1] == number):

@@ -1,13 +1,15 @@
 """What may be appended: a checked entry, and what is filed beside its text."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from witnessmark.log import entry
 
 
-@dataclass(frozen=True, slots=True)
-class Offered:
-    """An entry whose shape is good: its canonical text and what is filed beside it."""
+class Offered(NamedTuple):
+    """An entry whose shape is good: its canonical text and what is filed beside it.
+
+    A tuple, because a push makes thousands.
+    """
 
     id: str
     heading: str

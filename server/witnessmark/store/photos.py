@@ -15,11 +15,11 @@ from sqlalchemy import Connection, insert, select
 
 from witnessmark.errors import PhotoDiffers, PhotoUnknown, WrongType
 from witnessmark.store import tables
+from witnessmark.store.among import among
 from witnessmark.store.engine import named_faults
 from witnessmark.store.ids import moment
 
 SHA = re.compile(r"[0-9a-f]{64}")
-_ASKED_AT_ONCE = 500
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,13 +102,9 @@ def note_photo(
 
 def had(connection: Connection, workshop: str, shas: Iterable[str]) -> set[str]:
     """Those of the photos that the workshop has."""
-    asked, found = sorted(set(shas)), set[str]()
     table = tables.photo.c
-    for start in range(0, len(asked), _ASKED_AT_ONCE):
-        some = asked[start : start + _ASKED_AT_ONCE]
-        query = select(table.sha).where(table.workshop == workshop, table.sha.in_(some))
-        found |= set(connection.execute(query).scalars())
-    return found
+    query = select(table.sha).where(table.workshop == workshop, among(connection, table.sha, shas))
+    return set(connection.execute(query).scalars())
 
 
 def find_photo(connection: Connection, workshop: str, data: Path, sha: str) -> Photo:

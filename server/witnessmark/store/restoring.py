@@ -4,7 +4,6 @@ import json
 import os
 import shutil
 import zipfile
-from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from typing import Any
@@ -19,6 +18,7 @@ from witnessmark.store.copying import DEVICES, LOG, SETTINGS, TRUST, WORKSHOP
 from witnessmark.store.engine import named_faults, writing
 from witnessmark.store.errors import FileUnreadable, FolderNotEmpty
 from witnessmark.store.importing import read_photos
+from witnessmark.store.log_append import EntryRow, insert_entries
 from witnessmark.store.numbers import note_numbers
 from witnessmark.store.offering import filed
 from witnessmark.store.opened import Store
@@ -49,7 +49,7 @@ def restore(file: Path, data: Path, database: str | None = None) -> Restored:
             if not {LOG, DEVICES, SETTINGS, WORKSHOP} <= set(found.namelist()):
                 raise FileUnreadable(file=file)
             return _restored(found, file, open_store(data, database))
-    except (OSError, zipfile.BadZipFile, ValueError, KeyError) as fault:
+    except (OSError, zipfile.BadZipFile, ValueError, KeyError, TypeError) as fault:
         _emptied(data)
         raise FileUnreadable(file=file) from fault
     except WitnessmarkError:
@@ -88,49 +88,51 @@ def _insert(connection: Connection, name: str, rows: list[dict[str, Any]]) -> No
         connection.execute(insert(tables.db.metadata.tables[name]), rows)
 
 
+class _Copy:
+    """The log of a backup on its way back, and the figures that follow from it."""
+
+    def __init__(self, connection: Connection, workshop: str) -> None:
+        self.connection = connection
+        self.workshop = workshop
+        self.count = 0
+        self.total = 0
+        self.latest = ""
+        self.rows: list[EntryRow] = []
+        self.numbers: list[tuple[str, int]] = []
+
+    def add(self, line: Any) -> bool:
+        """Take one line; False when its number is not the next one."""
+        facts, order = line["entry"], line.get("order")
+        text = canonical(facts)
+        self.count += 1
+        self.total = added(self.total, [digest(text, order)])
+        self.latest = max(self.latest, order or facts["stamp"])
+        self.rows.append((self.workshop, self.count, facts["id"], order, line.get("carrier"), text))
+        self.numbers.append((filed(facts["device"]), facts["n"]))
+        if len(self.rows) >= _ROWS_AT_ONCE:
+            self.write()
+        return bool(line["seq"] == self.count)
+
+    def write(self) -> None:
+        """Write what has come so far."""
+        if self.rows:
+            insert_entries(self.connection, self.rows)
+            note_numbers(self.connection, self.workshop, self.numbers)
+        self.rows, self.numbers = [], []
+        figures = {"head": self.count, "count": self.count, "digest": as_hex(self.total)}
+        here = tables.workshop.c.id == self.workshop
+        change = update(tables.workshop).where(here)
+        self.connection.execute(change.values(**figures, latest=self.latest or None))
+
+
 def _entries(connection: Connection, workshop: str, found: zipfile.ZipFile) -> int:
-    total, count, latest = 0, 0, ""
-    rows: list[dict[str, Any]] = []
-    for row in _rows(found):
-        count += 1
-        if row["seq"] != count:
-            raise FileUnreadable(file=f"{found.filename}, {LOG} line {count}")
-        total = added(total, [digest(row["text"], row["order"])])
-        latest = max(latest, row["order"] or row.pop("stamp"))
-        row.pop("stamp", None)
-        rows.append({"workshop": workshop, **row})
-        if len(rows) == _ROWS_AT_ONCE:
-            _keep(connection, workshop, rows)
-            rows = []
-    _keep(connection, workshop, rows)
-    figures = {"head": count, "count": count, "digest": as_hex(total), "latest": latest or None}
-    here = tables.workshop.c.id == workshop
-    connection.execute(update(tables.workshop).where(here).values(figures))
-    return count
-
-
-def _keep(connection: Connection, workshop: str, rows: list[dict[str, Any]]) -> None:
-    _insert(connection, "entry", rows)
-    note_numbers(connection, workshop, ((row["device"], row["n"]) for row in rows))
-
-
-def _rows(found: zipfile.ZipFile) -> Iterator[dict[str, Any]]:
+    copy = _Copy(connection, workshop)
     with found.open(LOG) as lines:
         for raw in lines:
-            line: Any = parse(raw)
-            facts = line["entry"]
-            yield {
-                "seq": line["seq"],
-                "id": facts["id"],
-                "heading": filed(facts["heading"]),
-                "about": filed(facts["about"]),
-                "device": filed(facts["device"]),
-                "n": facts["n"],
-                "order": line.get("order"),
-                "carrier": line.get("carrier"),
-                "text": canonical(facts),
-                "stamp": facts["stamp"],
-            }
+            if not copy.add(parse(raw)):
+                raise FileUnreadable(file=f"{found.filename}, {LOG} line {copy.count}")
+    copy.write()
+    return copy.count
 
 
 def _photos(connection: Connection, workshop: str, file: Path, store: Store) -> int:

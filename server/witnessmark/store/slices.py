@@ -3,13 +3,13 @@
 import json
 from collections.abc import Iterable
 
-from sqlalchemy import Connection, select
+from sqlalchemy import ColumnElement, Connection, select
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop
 from witnessmark.store import tables
+from witnessmark.store.among import among
 
-_ASKED_AT_ONCE = 500
 _DEEPEST_HOLDER = 50
 _AROUND_PART = ("of-kind", "from-donor", "for-build", "fitted-in")
 _IN_JOINT = ("clamps", "holds-with")
@@ -27,21 +27,19 @@ class Slice:
     def add(self, ids: Iterable[str]) -> set[str]:
         """Read these subjects; the ids asked for, found or not."""
         wanted = set(ids)
-        missing = sorted(wanted - self.subjects.keys())
-        table = tables.subject.c
-        for start in range(0, len(missing), _ASKED_AT_ONCE):
-            some = missing[start : start + _ASKED_AT_ONCE]
-            where = (table.workshop == self.workshop, table.id.in_(some))
-            for text in self.connection.execute(select(table.state).where(*where)).scalars():
-                found: Subject = json.loads(text)
-                self.subjects[found["id"]] = found
+        missing = wanted - self.subjects.keys()
+        if missing:
+            self._read(among(self.connection, tables.subject.c.id, missing))
         return wanted
 
     def add_all(self, *headings: str) -> None:
         """Read every subject of these headings."""
+        self._read(tables.subject.c.heading.in_(headings))
+
+    def _read(self, where: ColumnElement[bool]) -> None:
         table = tables.subject.c
-        where = (table.workshop == self.workshop, table.heading.in_(headings))
-        for text in self.connection.execute(select(table.state).where(*where)).scalars():
+        query = select(table.state).where(table.workshop == self.workshop, where)
+        for text in self.connection.execute(query).scalars():
             found: Subject = json.loads(text)
             self.subjects[found["id"]] = found
 
@@ -65,15 +63,11 @@ class Slice:
     def _follow(self, ids: Iterable[str], roles: tuple[str, ...], *, back: bool) -> set[str]:
         table = tables.link.c
         from_, to = (table.target, table.origin) if back else (table.origin, table.target)
-        found: set[str] = set()
-        near = sorted(set(ids))
-        for start in range(0, len(near), _ASKED_AT_ONCE):
-            some = near[start : start + _ASKED_AT_ONCE]
-            query = select(to).where(table.workshop == self.workshop, from_.in_(some))
-            if roles:
-                query = query.where(table.role.in_(roles))
-            found |= set(self.connection.execute(query).scalars())
-        return self.add(found)
+        near = among(self.connection, from_, ids)
+        query = select(to).where(table.workshop == self.workshop, near)
+        if roles:
+            query = query.where(table.role.in_(roles))
+        return self.add(self.connection.execute(query).scalars())
 
     def made(self) -> Workshop:
         """The Workshop for the views."""

@@ -68,15 +68,10 @@ entry = _table(
     "entry",
     _key("seq", BigInteger),
     _text("id", empty=False),
-    _text("heading", empty=False),
-    _text("about", empty=False),
-    _text("device", empty=False),
-    Column("n", BigInteger, nullable=False),
     _text("order"),  # only where the server set one; else the stamp in the text is the order
     _text("carrier"),
     _text("text", empty=False),
     UniqueConstraint("workshop", "id", name="entry_by_id"),
-    Index("entry_by_about", "workshop", "about"),
 )
 photo = _table("photo", _key("sha"), _text("mime", empty=False), _count("size"), _text("arrived"))
 pairing = _table("pairing", _key("id"), _text("salt"), _text("hash"), _text("expires"))
@@ -91,6 +86,9 @@ numbered = _table(
     _text("runs", empty=False),  # the device's own numbers seen, as JSON [[from, to], …]
     _text("doubles", empty=False),  # numbers seen more than once, as JSON
 )
+# Which entries an id is to be read from. Kept up here and not by an index on the log: that index
+# would more than double the price of a push.
+about = _table("about", _key("about"), _key("seq", BigInteger), _text("heading"), _text("entry"))
 subject = _table(
     "subject",
     _key("id"),
@@ -165,5 +163,5 @@ inspection = _table(
     Index("inspection_by_part", "workshop", "part"),
 )
 
-PROJECTION = (numbered, subject, link, printed, part, holder, joint, label, pull, inspection)
+PROJECTION = (numbered, about, subject, link, printed, part, holder, joint, label, pull, inspection)
 KEPT = (workshop, device, entry, photo, pairing, setting)

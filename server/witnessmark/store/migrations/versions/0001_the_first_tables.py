@@ -12,6 +12,15 @@ depends_on = None
 def upgrade() -> None:
     """Bring the tables on."""
     op.create_table(
+        "about",
+        sa.Column("workshop", sa.Text(), nullable=False),
+        sa.Column("about", sa.Text(), autoincrement=False, nullable=False),
+        sa.Column("seq", sa.BigInteger(), autoincrement=False, nullable=False),
+        sa.Column("heading", sa.Text(), nullable=True),
+        sa.Column("entry", sa.Text(), nullable=True),
+        sa.PrimaryKeyConstraint("workshop", "about", "seq"),
+    )
+    op.create_table(
         "device",
         sa.Column("workshop", sa.Text(), nullable=False),
         sa.Column("id", sa.Text(), autoincrement=False, nullable=False),
@@ -32,19 +41,12 @@ def upgrade() -> None:
         sa.Column("workshop", sa.Text(), nullable=False),
         sa.Column("seq", sa.BigInteger(), autoincrement=False, nullable=False),
         sa.Column("id", sa.Text(), nullable=False),
-        sa.Column("heading", sa.Text(), nullable=False),
-        sa.Column("about", sa.Text(), nullable=False),
-        sa.Column("device", sa.Text(), nullable=False),
-        sa.Column("n", sa.BigInteger(), nullable=False),
         sa.Column("order", sa.Text(), nullable=True),
         sa.Column("carrier", sa.Text(), nullable=True),
         sa.Column("text", sa.Text(), nullable=False),
         sa.PrimaryKeyConstraint("workshop", "seq"),
         sa.UniqueConstraint("workshop", "id", name="entry_by_id"),
     )
-    with op.batch_alter_table("entry", schema=None) as batch_op:
-        batch_op.create_index("entry_by_about", ["workshop", "about"], unique=False)
-
     op.create_table(
         "holder",
         sa.Column("workshop", sa.Text(), nullable=False),
@@ -234,12 +236,10 @@ def downgrade() -> None:
 
     op.drop_table("inspection")
     op.drop_table("holder")
-    with op.batch_alter_table("entry", schema=None) as batch_op:
-        batch_op.drop_index("entry_by_about")
-
     op.drop_table("entry")
     with op.batch_alter_table("device", schema=None) as batch_op:
         batch_op.drop_index("device_by_key")
         batch_op.drop_index("device_by_id")
 
     op.drop_table("device")
+    op.drop_table("about")
