@@ -4,28 +4,22 @@ Only the standard library, and only words that an old Python reads too. The envi
 server's own with the test parts added; then `provide` sees to browser, Node and PostgreSQL.
 """
 
-import importlib.util
 import os
 import sys
+
+if sys.version_info < (3, 11):
+    sys.exit("The tests need Python 3.11 or newer; this is %d.%d." % tuple(sys.version_info[:2]))
+
+import runpy
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 SERVER = os.path.join(os.path.dirname(HERE), "server")
 
-
-def start():
-    """The server's own start, whose environment the tests share."""
-    path = os.path.join(SERVER, "__main__.py")
-    spec = importlib.util.spec_from_file_location("server_start", path)
-    module = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(module)
-    return module
-
-
 if __name__ == "__main__":
-    begin = start()
-    begin.enter(HERE)
-    begin.install(os.path.join(SERVER, "requirements.txt"))
-    begin.install(os.path.join(HERE, "requirements.txt"))
+    start = runpy.run_path(os.path.join(SERVER, "__main__.py"))
+    start["enter"](HERE)
+    start["install"](os.path.join(SERVER, "requirements.txt"))
+    start["install"](os.path.join(HERE, "requirements.txt"))
     from provide import run
 
-    sys.exit(run(begin.install, sys.argv[1:]))
+    sys.exit(run(start["install"], sys.argv[1:]))

@@ -39,4 +39,4 @@ def labels(wished: Namespace) -> None:
     )
     write_whole(wished.output, pdf)
     store.record_sheet(codes, {"layout": wished.layout, "start": wished.start})
-    say(f"{count} labels are in {wished.output}. Print it at 100 %, not fitted to the page.")
+    say(f"Labels made: {count}, in {wished.output}. Print it at 100 %, not fitted to the page.")

@@ -12,6 +12,21 @@ from witnessmark.cli.say import complain, say, say_json
 from witnessmark.cli.serve import beside
 
 
+def counted(number: int, one: str, more: str) -> str:
+    """The number with its word."""
+    return f"{number} {one if number == 1 else more}"
+
+
+def entries(number: int) -> str:
+    """So many entries."""
+    return counted(number, "entry", "entries")
+
+
+def photos(number: int) -> str:
+    """So many photos."""
+    return counted(number, "photo", "photos")
+
+
 def _there(path: Path) -> Path:
     """The file, or a refusal that names it."""
     if not path.is_file():
@@ -27,14 +42,14 @@ def rebuild(wished: Namespace) -> int:
     if done.differences:
         complain(f"{len(done.differences)} rows were not as the log says; now they are.")
         return 1
-    say(f"The {done.rows} rows of the tables are what the log's {done.entries} entries say.")
+    say(f"The tables are what the log says: {done.rows} rows from {entries(done.entries)}.")
     return 0
 
 
 def backup(wished: Namespace) -> None:
     """Copy everything, also while serving."""
     done = beside(wished).backup(wished.file)
-    say(f"{done.entries} entries and {done.photos} photos are in {wished.file}.")
+    say(f"{entries(done.entries)} and {photos(done.photos)} are in {wished.file}.")
 
 
 def restore(wished: Namespace) -> None:
@@ -42,21 +57,22 @@ def restore(wished: Namespace) -> None:
     file = _there(wished.file)
     folder = data_folder(wished.data)
     done = stores.restore(file, folder, database())
-    say(f"{done.entries} entries, {done.photos} photos and {done.devices} devices are in {folder}.")
+    devices_of = counted(done.devices, "device", "devices")
+    say(f"{entries(done.entries)}, {photos(done.photos)} and {devices_of} are in {folder}.")
 
 
 def export(wished: Namespace) -> None:
     """Write log and photos in the open format."""
     done = beside(wished).export_(wished.file)
-    say(f"{done.entries} entries and {done.photos} photos are in {wished.file}.")
+    say(f"{entries(done.entries)} and {photos(done.photos)} are in {wished.file}.")
 
 
 def import_(wished: Namespace) -> int:
     """Take entries and photos from an exported file."""
     done = beside(wished).import_(_there(wished.file))
-    say(f"{done.taken} entries taken, {done.had} were here already, {done.photos} photos.")
+    say(f"{entries(done.taken)} taken, {done.had} here already, {photos(done.photos)}.")
     if done.invented:
-        say(f"{done.invented} entries of the demo were left out; they are invented.")
+        say(f"{entries(done.invented)} of the demo left out: they are invented.")
     for refused in done.refused:
         complain(f"Line {refused.line}: {refused.says} {refused.next_step}")
     return 1 if done.refused else 0

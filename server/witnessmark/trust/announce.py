@@ -8,7 +8,7 @@ from zeroconf import Error, InterfaceChoice, ServiceInfo, Zeroconf
 from witnessmark.trust.addresses import Address
 
 SERVICE = "_https._tcp.local."
-PATIENCE_MS = 700
+PATIENCE_MS = 1500
 Interfaces = InterfaceChoice | list[str]
 
 

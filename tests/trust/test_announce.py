@@ -1,0 +1,84 @@
+"""The name on the network, asked back by a second party on loopback."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from ipaddress import ip_address
+
+import pytest
+from witnessmark.trust.addresses import Address, at_home, host_of
+from witnessmark.trust.announce import SERVICE, Announcement, is_taken
+from zeroconf import AddressResolver, ServiceBrowser, Zeroconf
+
+LOOPBACK = ["127.0.0.1"]
+HOME: tuple[Address, ...] = (ip_address("192.168.1.20"), ip_address("fd00::2"))
+
+
+@contextmanager
+def announced(name: str) -> Iterator[Announcement]:
+    announcement = Announcement(name, 8443, LOOPBACK)
+    try:
+        assert announcement.say(HOME)
+        yield announcement
+    finally:
+        announcement.end()
+
+
+def resolved(name: str) -> set[str]:
+    with Zeroconf(interfaces=LOOPBACK) as network:
+        resolver = AddressResolver(f"{name}.local.")
+        resolver.request(network, 3000)
+        return set(resolver.parsed_addresses())
+
+
+def test_another_party_finds_every_address_under_the_name() -> None:
+    with announced("bokal"):
+        assert resolved("bokal") == {"192.168.1.20", "fd00::2"}
+
+
+def test_when_the_addresses_change_the_name_leads_to_the_new_ones() -> None:
+    with announced("nadir") as announcement:
+        announcement.say((ip_address("10.0.0.7"),))
+        assert resolved("nadir") == {"10.0.0.7"}
+
+
+def test_a_name_in_use_is_seen_and_a_free_one_too() -> None:
+    with announced("lenog"):
+        assert is_taken("lenog", LOOPBACK)
+        assert not is_taken("gimut", LOOPBACK)
+
+
+def test_the_service_can_be_browsed_for() -> None:
+    seen: list[str] = []
+
+    class Ear:
+        def add_service(self, network: Zeroconf, kind: str, name: str) -> None:
+            info = network.get_service_info(kind, name, 3000)
+            if info is not None and info.server is not None:
+                seen.append(f"{info.server}:{info.port}")
+
+        def update_service(self, *_: object) -> None: ...
+        def remove_service(self, *_: object) -> None: ...
+
+    with announced("tabog"), Zeroconf(interfaces=LOOPBACK) as network:
+        browser = ServiceBrowser(network, SERVICE, Ear())
+        network.get_service_info(SERVICE, f"Witnessmark tabog.{SERVICE}", 3000)
+        browser.cancel()
+    assert "tabog.local.:8443" in seen
+
+
+def test_a_computer_without_a_network_starts_all_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
+    def shut(**_: object) -> None:
+        raise OSError("Network is unreachable")
+
+    monkeypatch.setattr("witnessmark.trust.announce.Zeroconf", shut)
+    assert not Announcement("bokal", 8443).say(HOME)
+    assert not is_taken("bokal")
+
+
+def test_only_addresses_at_home_are_told_and_always_in_one_order() -> None:
+    found = [
+        ip_address(text) for text in ("fe80::5", "8.8.8.8", "fd00::2", "127.0.0.1", "10.0.0.7")
+    ]
+    assert [str(item) for item in at_home(found)] == ["10.0.0.7", "fd00::2", "fe80::5"]
+    assert at_home(reversed(found)) == at_home(found)
+    assert [host_of(item) for item in at_home(found)[:2]] == ["10.0.0.7", "[fd00::2]"]
