@@ -2,11 +2,12 @@
 import { Component } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { readWedge } from '../scan/index.js';
-import { Empty, Page, Wait } from './frame/index.js';
+import { feedback } from './feedback.js';
 import { html } from './frame/html.js';
+import { Empty, Icon, Page, Sheet, Wait } from './frame/index.js';
 import { Live, say } from './frame/live.js';
 import { StoreGiver } from './frame/store.js';
-import { feedback } from './feedback.js';
+import { notKept } from './keeping.js';
 import { wake } from './press.js';
 import { back, go, place } from './router.js';
 import { loadScreen, matchRoute, screenOf } from './routes.js';
@@ -71,7 +72,8 @@ function useWedge() {
 
 /** Escape leaves a screen the way its back leads. @param {KeyboardEvent} stroke */
 function leaveByKey(stroke) {
-  if (stroke.key !== 'Escape' || stroke.defaultPrevented || document.querySelector('dialog[open]')) return;
+  if (stroke.key !== 'Escape' || stroke.defaultPrevented || document.querySelector('dialog[open]'))
+    return;
   if (document.querySelector('[data-back]')) back();
 }
 
@@ -92,12 +94,22 @@ export function App({ store }) {
   const all = { ...query, ...params };
   return html`<${StoreGiver} value=${store}>
     <${Guard} key=${path}>${shownScreen({ screen, fault, path, all, store })}</${Guard}>
-    <${Live} /></${StoreGiver}>`;
+    <${Trouble} /><${Live} /></${StoreGiver}>`;
+}
+
+/** What was not kept is said until it is answered; the form behind it stays as it is. */
+function Trouble() {
+  if (notKept.value === '') return null;
+  const answer = () => {
+    notKept.value = '';
+  };
+  return html`<${Sheet} title=${t('not-kept.title')} onClose=${answer}><div class="panel"><${Icon} name="i-caution" /><p>${notKept.value}</p></div></${Sheet}>`;
 }
 
 /** @param {{screen: any, fault: boolean, path: string, all: Record<string, string>, store: any}} what */
 function shownScreen({ screen, fault, path, all, store }) {
   if (fault) return html`<${Broken} what="load" />`;
-  if (!screen) return html`<${Page} title="" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  if (!screen)
+    return html`<${Page} title="" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   return html`<${screen} key=${path} params=${all} store=${store} go=${go} back=${back} />`;
 }

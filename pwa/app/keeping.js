@@ -11,7 +11,9 @@ export const notKept = signal('');
 function sentence(error) {
   if (error.code === 'not-kept-full') return t('not-kept');
   if (error.code === 'not-kept-closed') return t('not-kept.closed');
-  return error.says ? t('not-kept.because', { says: error.says, next: error.next ?? '' }) : t('not-kept');
+  return error.says
+    ? t('not-kept.because', { says: error.says, next: error.next ?? '' })
+    : t('not-kept');
 }
 
 /**

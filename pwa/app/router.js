@@ -41,7 +41,8 @@ export function go(path, { replace = false } = {}) {
   leave();
   count += 1;
   const depth = (history.state?.depth ?? 0) + (replace ? 0 : 1);
-  const state = { key: `${Date.now()}-${count}`, depth };
+  const from = replace ? history.state?.from : document.title.replace(' · Witnessmark', '');
+  const state = { key: `${Date.now()}-${count}`, depth, from };
   if (replace) history.replaceState(state, '', path);
   else history.pushState(state, '', path);
   place.value = here();
@@ -52,6 +53,18 @@ export function back(otherwise = '/') {
   if (history.state?.depth > 0) history.back();
   else go(otherwise, { replace: true });
 }
+
+/** The longest name that stands beside the arrow; a longer one would push the sync mark away. */
+const LONGEST = 16;
+
+/** What the screen before this one is called, or an empty text. */
+export function cameFrom() {
+  const from = history.state?.from ?? '';
+  return from.length <= LONGEST ? from : '';
+}
+
+/** Whether there is a screen before this one. */
+export const canGoBack = () => history.state?.depth > 0;
 
 /** What was kept of a place: how far it was scrolled and what had the focus. */
 export function remembered() {

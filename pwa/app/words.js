@@ -3,6 +3,7 @@
 /** A name in the middle of a sentence: "Head bolts" becomes "head bolts", "M11 bolt" stays. @param {string} name */
 export function inSentence(name) {
   const second = name.slice(1, 2);
-  const ordinary = second !== '' && second === second.toLowerCase() && second !== second.toUpperCase();
+  const ordinary =
+    second !== '' && second === second.toLowerCase() && second !== second.toUpperCase();
   return ordinary ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
 }

@@ -55,7 +55,8 @@ export const Dock = ({ children }) => html`<div class="dock">${children}</div>`;
 export function Key(props) {
   const { label, icon, href, spoken, className = 'second-act press', id } = props;
   const inside = html`${icon && html`<${Icon} name=${icon} />`}<span>${label}</span>`;
-  if (href) return html`<a id=${id} class=${className} href=${href} aria-label=${spoken}>${inside}</a>`;
+  if (href)
+    return html`<a id=${id} class=${className} href=${href} aria-label=${spoken}>${inside}</a>`;
   return html`<${PlainKey} ...${{ ...props, className, inside }} />`;
 }
 

@@ -28,7 +28,8 @@ export function Setting({ name, ...rest }) {
 }
 
 /** @param {{name: SettingName, says: string, note?: string}} props */
-export const OnOff = (props) => html`<${Setting} ...${props} options=${[{ value: true, label: t('set.on') }, { value: false, label: t('set.off') }]} />`;
+export const OnOff = (props) =>
+  html`<${Setting} ...${props} options=${[{ value: true, label: t('set.on') }, { value: false, label: t('set.off') }]} />`;
 
 /** Sunlight, and back to what was before. */
 export function Sun() {

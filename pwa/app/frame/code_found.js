@@ -9,13 +9,16 @@ import { html } from './html.js';
 import { codeGroups, Panel } from './told.js';
 
 /** The address of a thing. @param {{heading: string, id: string}} thing */
-export const pathOf = ({ heading, id }) => `/${heading === 'holder' ? 'holder' : heading === 'joint' ? 'joint' : 'part'}/${id}`;
+export const pathOf = ({ heading, id }) =>
+  `/${heading === 'holder' ? 'holder' : heading === 'joint' ? 'joint' : 'part'}/${id}`;
 
 /** @param {{found: any}} props */
 function Thing({ found }) {
   const [thing] = found.things;
   const icon = thing.heading === 'holder' ? 'i-bin' : 'i-part';
-  const verdict = thing.verdict ? t(`verdict.${thing.verdict}`) : t(thing.heading === 'holder' ? 'code.holder' : 'verdict.none');
+  const verdict = thing.verdict
+    ? t(`verdict.${thing.verdict}`)
+    : t(thing.heading === 'holder' ? 'code.holder' : 'verdict.none');
   const label = html`${t('scan.open')} <span class="fig">${codeGroups(found.code)}</span>`;
   return html`<div class="about"><${Icon} name=${icon} /><span><b>${thing.here ? thing.name || t('record.nameless') : t('here')}</b>${verdict}</span></div>
     <${Act} href=${pathOf(thing)} label=${label} second=${thing.here ? t('scan.open.record') : t('here.part')} />`;
@@ -30,31 +33,57 @@ function Scrapped({ found }) {
 }
 
 /** @param {{found: any}} props */
-const Blank = ({ found }) => html`<div class="about"><${Icon} name="i-label" /><span><b>${t('code.blank', { code: codeGroups(found.code) })}</b>${t('code.blank.says')}</span></div>
+const Blank = ({
+  found,
+}) => html`<div class="about"><${Icon} name="i-label" /><span><b>${t('code.blank', { code: codeGroups(found.code) })}</b>${t('code.blank.says')}</span></div>
   <div class="stack"><${Key} href=${`/bind/${found.code}`} icon="i-part" label=${t('code.bind')} />
   <${Act} href=${`/new/${found.code}`} label=${t('code.new')} second=${t('code.new.second')} /></div>`;
 
 /** @param {{found: any, store: any}} props */
 function Retired({ found, store }) {
-  const reuse = () => keepAll(store, [{ heading: 'label', about: found.code, body: { marks: null, state: 'free' }, after: found.after }]);
+  const reuse = () =>
+    keepAll(store, [
+      {
+        heading: 'label',
+        about: found.code,
+        body: { marks: null, state: 'free' },
+        after: found.after,
+      },
+    ]);
   return html`<${Panel} icon="i-label" word=${t('code.retired')} says=${t('code.retired.says')} />
     <${Key} label=${t('code.retired.reuse')} onPress=${reuse} />`;
 }
 
 /** @param {{found: any, store: any}} props */
 function Ask({ found, store }) {
-  const choices = found.things.map((/** @type {any} */ thing) => ({ id: thing.id, label: thing.name || t('record.nameless'), body: { marks: thing.id } }));
-  const choose = (/** @type {any} */ choice) => keepAll(store, [{ heading: 'label', about: found.code, body: choice.body, after: found.after }]);
+  const choices = found.things.map((/** @type {any} */ thing) => ({
+    id: thing.id,
+    label: thing.name || t('record.nameless'),
+    body: { marks: thing.id },
+  }));
+  const choose = (/** @type {any} */ choice) =>
+    keepAll(store, [
+      { heading: 'label', about: found.code, body: choice.body, after: found.after },
+    ]);
   return html`<div class="about"><${Icon} name="i-caution" /><span><b>${codeGroups(found.code)}</b></span></div><${AskWhich} says=${t('code.ask')} choices=${choices} onChoose=${choose} />`;
 }
 
 /** @param {{found: any}} props */
-const Wrong = ({ found }) => html`<${Panel} icon="i-caution" word=${found.code} says=${t('type.wrong')} />`;
+const Wrong = ({ found }) =>
+  html`<${Panel} icon="i-caution" word=${found.code} says=${t('type.wrong')} />`;
 
 /** @type {Record<string, any>} */
-const answers = { thing: Thing, blank: Blank, retired: Retired, scrapped: Scrapped, ask: Ask, wrong: Wrong };
+const answers = {
+  thing: Thing,
+  blank: Blank,
+  retired: Retired,
+  scrapped: Scrapped,
+  ask: Ask,
+  wrong: Wrong,
+};
 
 /**
  * @param {{found: any, store: any}} props what the code view said
  */
-export const CodeFound = ({ found, store }) => html`<${answers[found.says] ?? Wrong} found=${found} store=${store} />`;
+export const CodeFound = ({ found, store }) =>
+  html`<${answers[found.says] ?? Wrong} found=${found} store=${store} />`;

@@ -9,12 +9,15 @@ import { StrikeLink } from './inspections.js';
 export function placeWords(place) {
   const chain = place.chain.map((/** @type {any} */ one) => one.name);
   const name = place.gone || place.name || place.where || t('place.unknown');
-  const rest = [place.gone || !place.name ? '' : place.where, ...chain].filter((word) => word && word !== name);
+  const rest = [place.gone || !place.name ? '' : place.where, ...chain].filter(
+    (word) => word && word !== name,
+  );
   return { name, rest: rest.join(', ') };
 }
 
 /** One line of what is so. @param {{says: string, name: any, rest?: any}} props */
-export const Fact = ({ says, name, rest }) => html`<div><dt>${says}</dt><dd><b>${name}</b>${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
+export const Fact = ({ says, name, rest }) =>
+  html`<div><dt>${says}</dt><dd><b>${name}</b>${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
 
 /** The word before a place: in a bag, on a shelf, gone to. @param {any} place */
 const placeSays = (place) => t(place.gone ? 'fact.gone' : 'fact.lies');
@@ -35,9 +38,21 @@ export function AskWhich({ says, choices, onChoose }) {
 
 /** @param {any} part */
 function standing(part) {
-  const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }) }));
-  const places = part.lies.map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.place', { place: placeWords(one).name }) }));
-  const fitted = (part.fitted ?? []).map((/** @type {any} */ one) => ({ id: one.id, made: one.made, what: t('stands.fitted', { place: one.place || one.name }) }));
+  const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({
+    id: one.id,
+    made: one.made,
+    what: t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }),
+  }));
+  const places = part.lies.map((/** @type {any} */ one) => ({
+    id: one.id,
+    made: one.made,
+    what: t('stands.place', { place: placeWords(one).name }),
+  }));
+  const fitted = (part.fitted ?? []).map((/** @type {any} */ one) => ({
+    id: one.id,
+    made: one.made,
+    what: t('stands.fitted', { place: one.place || one.name }),
+  }));
   return [...verdicts, ...places, ...fitted];
 }
 
@@ -46,6 +61,7 @@ export function Standing({ of }) {
   const facts = standing(of);
   if (facts.length === 0) return null;
   return html`<div class="sect"><h2>${t('stands')}</h2></div><ul class="sheet notes">${facts.map(
-    (fact) => html`<li key=${fact.id}><p>${fact.what} <span class="soft">${day(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
+    (fact) =>
+      html`<li key=${fact.id}><p>${fact.what} <span class="soft">${day(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
   )}</ul>`;
 }

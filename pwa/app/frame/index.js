@@ -1,4 +1,6 @@
 /** The pieces that screens are made of. */
+
+export { Icon } from '../icons.js';
 export { Act, Dock, Key } from './act.js';
 export { demo } from './demo.js';
 export { html } from './html.js';
@@ -11,4 +13,3 @@ export { useAnswer, useSlice, useStore } from './store.js';
 export { SyncMark } from './sync_mark.js';
 export { Caution, Code, codeGroups, Panel, Source, Unsourced, Verdict } from './told.js';
 export { Empty, Missing, Wait } from './wait.js';
-export { Icon } from '../icons.js';

@@ -15,14 +15,18 @@ export function StrikeLink({ entry, about, what }) {
 }
 
 /** What was struck, why and when. @param {{struck: any}} props */
-export const Struck = ({ struck }) => html`<p class="soft">${t('struck', { reason: struck.reason, day: day(struck.made) })}</p>`;
+export const Struck = ({ struck }) =>
+  html`<p class="soft">${t('struck', { reason: struck.reason, day: day(struck.made) })}</p>`;
 
 /** @param {any} one @param {any[]} criteria */
 function bad(one, criteria) {
   const looked = one.looks ?? [];
   return looked
     .filter((/** @type {any} */ look) => !look.good)
-    .map((/** @type {any} */ look) => criteria.find((criterion) => criterion.id === look.criterion)?.asks ?? look.criterion);
+    .map(
+      (/** @type {any} */ look) =>
+        criteria.find((criterion) => criterion.id === look.criterion)?.asks ?? look.criterion,
+    );
 }
 
 /** @param {{one: any, criteria: any[]}} props */

@@ -8,7 +8,9 @@ const QUIET = 4;
  */
 export function Matrix({ rows, says }) {
   const size = rows.length + 2 * QUIET;
-  const dark = rows.flatMap((row, y) => [...row].flatMap((sign, x) => (sign === '1' ? [`M${x + QUIET} ${y + QUIET}h1v1h-1z`] : [])));
+  const dark = rows.flatMap((row, y) =>
+    [...row].flatMap((sign, x) => (sign === '1' ? [`M${x + QUIET} ${y + QUIET}h1v1h-1z`] : [])),
+  );
   return html`<svg viewBox=${`0 0 ${size} ${size}`} role="img" aria-label=${says} shape-rendering="crispEdges">
     <rect width=${size} height=${size} fill="#fff" /><path d=${dark.join('')} fill="#000" /></svg>`;
 }

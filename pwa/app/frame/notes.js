@@ -9,9 +9,12 @@ import { Shots } from './photo.js';
 /** @param {any} note */
 function words(note) {
   const { body } = note;
-  if (note.heading === 'add' || note.heading === 'take') return t(`note.${note.heading}`, { n: body.count });
-  if (note.heading === 'purchase') return [t('note.purchase'), body.price, body.seller, body.says].filter(Boolean).join(', ');
-  if (note.heading === 'reading') return `${body.of ?? ''}: ${body.value?.value ?? ''} ${body.value?.unit ?? ''}`;
+  if (note.heading === 'add' || note.heading === 'take')
+    return t(`note.${note.heading}`, { n: body.count });
+  if (note.heading === 'purchase')
+    return [t('note.purchase'), body.price, body.seller, body.says].filter(Boolean).join(', ');
+  if (note.heading === 'reading')
+    return `${body.of ?? ''}: ${body.value?.value ?? ''} ${body.value?.unit ?? ''}`;
   return note.text || t('photo');
 }
 
@@ -19,7 +22,9 @@ function words(note) {
 export function Notes({ of }) {
   if (of.notes.length === 0) return null;
   return html`<div class="sect"><h2>${t('record.notes')}</h2><span class="soft">${of.notes.length}</span></div><ul class="sheet notes">${of.notes.map(
-    (/** @type {any} */ note) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${day(note.made)}</time></p>
+    (
+      /** @type {any} */ note,
+    ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${day(note.made)}</time></p>
       <${Shots} photos=${note.photos} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
   )}</ul>`;
 }

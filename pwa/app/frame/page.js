@@ -1,7 +1,7 @@
 /** The frame of every screen: demo line, top, what it is, doors. */
 import { useEffect, useRef } from 'preact/hooks';
 import { Icon } from '../icons.js';
-import { place, remembered } from '../router.js';
+import { cameFrom, canGoBack, back as goBack, place, remembered } from '../router.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { demo } from './demo.js';
@@ -22,12 +22,21 @@ export function Doors({ now }) {
   )}</nav>`;
 }
 
+/** Back to where the person came from; `to` when they came from nowhere. @param {{to: string, says: string}} props */
+function Back({ to, says }) {
+  const words = canGoBack() ? cameFrom() || t('back') : says;
+  return html`<a class="press" href=${to} data-back onClick=${(/** @type {MouseEvent} */ click) => {
+    click.preventDefault();
+    goBack(to);
+  }}><${Icon} name="i-back" />${words}</a>`;
+}
+
 /**
  * Back at the left, sync at the right.
  * @param {{back?: {to: string, says: string} | null, children?: any}} props
  */
 export function Top({ back, children }) {
-  const way = back && html`<a class="press" href=${back.to} data-back><${Icon} name="i-back" />${back.says}</a>`;
+  const way = back && html`<${Back} ...${back} />`;
   return html`<div class="top">${way ?? children ?? html`<span></span>`}<${SyncMark} /></div>`;
 }
 
@@ -74,7 +83,16 @@ export function useArrival(title, ready) {
  * A screen.
  * @param {PageProps} props
  */
-export function Page({ title, back, now, demo: invented, quiet, ready = true, className = '', children }) {
+export function Page({
+  title,
+  back,
+  now,
+  demo: invented,
+  quiet,
+  ready = true,
+  className = '',
+  children,
+}) {
   useArrival(title, ready);
   return html`<div class=${quiet ? 'quiet' : ''}><header><${DemoLine} on=${invented} /><${Top} back=${back} /></header>
     <main class=${`cols ${className}`}>${children}</main>${!quiet && html`<${Doors} now=${now} />`}</div>`;

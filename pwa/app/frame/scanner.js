@@ -12,8 +12,8 @@ import { TypedCode } from './typed_code.js';
 
 /** @typedef {{code: string, box: number[][]}} Found */
 
-/** An outline older than this is no longer where the label is, in ms. */
-const LAPSE = 600;
+/** An outline older than this is no longer where the label is; a label unseen this long has left, in ms. */
+const LAPSE = { outline: 600, label: 1000 };
 
 /** Labels nearest to the middle of the picture first. @param {Found[]} codes @param {HTMLVideoElement} video */
 function nearestFirst(codes, video) {
@@ -23,6 +23,17 @@ function nearestFirst(codes, video) {
     return (x - video.videoWidth / 2) ** 2 + (y - video.videoHeight / 2) ** 2;
   };
   return [...codes].sort((a, b) => away(a) - away(b));
+}
+
+/** Labels of the last moment together: one that one picture missed has not left. */
+function makeRecent() {
+  /** @type {Map<string, Found & {at: number}>} */
+  const kept = new Map();
+  return (/** @type {Found[]} */ codes, /** @type {number} */ now) => {
+    for (const found of codes) kept.set(found.code, { ...found, at: now });
+    for (const [code, { at }] of kept) if (now - at > LAPSE.label) kept.delete(code);
+    return [...kept.values()];
+  };
 }
 
 /**
@@ -40,15 +51,23 @@ function useCamera(onCodes) {
   useEffect(() => {
     const eye = /** @type {HTMLVideoElement} */ (video.current);
     let lapse = 0;
+    const recent = makeRecent();
     const onRead = (/** @type {{codes: any[]}} */ read) => {
-      const codes = nearestFirst(read.codes, eye);
+      const codes = nearestFirst(recent(read.codes, performance.now()), eye);
       setSeen(codes);
       setOther('');
       clearTimeout(lapse);
-      lapse = window.setTimeout(() => setSeen([]), LAPSE);
-      hear.current(codes.map(({ code }) => code), 'camera');
+      lapse = window.setTimeout(() => setSeen([]), LAPSE.outline);
+      hear.current(
+        codes.map(({ code }) => code),
+        'camera',
+      );
     };
-    scan.current = startScan(eye, { onRead, onState: setState, onOther: ({ why }) => setOther(why) });
+    scan.current = startScan(eye, {
+      onRead,
+      onState: setState,
+      onOther: ({ why }) => setOther(why),
+    });
     return () => {
       clearTimeout(lapse);
       scan.current.stop();
@@ -65,7 +84,8 @@ function Light({ scan, main }) {
     if (has) setOn(!on);
     else say(t('scan.no-light'));
   };
-  if (main) return html`<${Act} label=${t('scan.light')} second=${t('scan.dark')} onPress=${turn} />`;
+  if (main)
+    return html`<${Act} label=${t('scan.light')} second=${t('scan.dark')} onPress=${turn} />`;
   return html`<${Key} className="press" icon="i-light" label=${t('scan.light')} pressed=${on} onPress=${turn} />`;
 }
 
@@ -79,7 +99,10 @@ function FromPhoto({ onCodes }) {
     if (input.current) input.current.value = '';
     if (found.length === 0) say(t('scan.photo.none'));
     if (found.length === 0) feedback('wrong');
-    onCodes(found.map(({ code }) => code), 'photo');
+    onCodes(
+      found.map(({ code }) => code),
+      'photo',
+    );
   };
   return html`<${Key} className="press" icon="i-photo" label=${t('scan.photo')} onPress=${() => input.current?.click()} />
     <input ref=${input} type="file" accept="image/*" hidden onChange=${read} />`;
@@ -123,16 +146,19 @@ function sentence(state, other) {
  */
 export function Scanner({ onCodes, title, hint, found = false, top, children }) {
   const last = useRef('');
+  const begun = useRef(false);
+  const [typing, setTyping] = useState(false);
   const tell = async (/** @type {string[]} */ codes, /** @type {string} */ how) => {
-    const key = codes.join(' ');
+    const key = [...codes].sort().join(' ');
     if (key === last.current || codes.length === 0) return;
     last.current = key;
+    // A label read by the camera takes over from a keypad nobody has used yet.
+    if (!begun.current) setTyping(false);
     feedback('read');
     await whenStill();
     onCodes(codes, how);
   };
   const { video, scan, state, seen, other } = useCamera(tell);
-  const [typing, setTyping] = useState(false);
   const blind = state === 'no-camera' || state === 'refused';
   useEffect(() => {
     if (state === 'hard') setTyping(true);
@@ -143,10 +169,21 @@ export function Scanner({ onCodes, title, hint, found = false, top, children }) 
   };
   const words = hint && state === 'looking' && !other ? hint : sentence(state, other);
   return html`<main class="scene"><div class="picture" aria-hidden="true"><video ref=${video} playsinline muted autoplay></video><${Outlines} seen=${seen} video=${video} /></div>
-    ${top}<h1 class="says-what" tabindex="-1"><span class="gone">${title}. </span>${words}</h1>
-    <section class="found"><div class="ways"><${Key} className="press" icon="i-type" label=${t('scan.type')} pressed=${typing} onPress=${() => setTyping(!typing)} />
-    <${Light} scan=${scan} main=${false} /><${FromPhoto} onCodes=${tell} /><${Lens} scan=${scan} state=${state} /><${Zoom} scan=${scan} state=${state} /></div>
-    ${typing ? html`<${TypedCode} onCode=${typed} />` : html`<div role="status">${children}</div>`}
+    ${top}<h1 class=${typing || (found && state === 'looking') ? 'gone' : 'says-what'} tabindex="-1"><span class="gone">${title}. </span>${words}</h1>
+    <section class="found">${
+      !typing &&
+      html`<div class="ways"><${Key} className="press" icon="i-type" label=${t('scan.type')} onPress=${() => setTyping(true)} />
+    <${Light} scan=${scan} main=${false} /><${FromPhoto} onCodes=${tell} /><${Lens} scan=${scan} state=${state} /><${Zoom} scan=${scan} state=${state} /></div>`
+    }
+    ${
+      typing
+        ? html`<${TypedCode} onCode=${typed} onClose=${() => setTyping(false)} onTyped=${(
+            /** @type {string} */ words,
+          ) => {
+            begun.current = words !== '';
+          }} />`
+        : html`<div role="status">${children}</div>`
+    }
     ${!typing && !found && state === 'dark' && html`<${Light} scan=${scan} main=${true} />`}
     ${!typing && !found && blind && html`<${Act} label=${t('scan.type')} second=${t('scan.type.second')} onPress=${() => setTyping(true)} />`}</section></main>`;
 }

@@ -14,7 +14,9 @@ export function Sheet({ title, onClose, className = '', children }) {
     box.current?.showModal();
     return () => was?.focus({ preventScroll: true });
   }, []);
-  return html`<dialog ref=${box} class=${className} aria-labelledby="sheet-title" onCancel=${(/** @type {Event} */ event) => {
+  return html`<dialog ref=${box} class=${className} aria-labelledby="sheet-title" onCancel=${(
+    /** @type {Event} */ event,
+  ) => {
     event.preventDefault();
     onClose();
   }}><div class="head"><h2 id="sheet-title">${title}</h2>

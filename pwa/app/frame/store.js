@@ -1,6 +1,6 @@
 /** The store for every component, and questions to it that answer themselves again. */
 import { createContext } from 'preact';
-import { useContext, useEffect, useRef, useState } from 'preact/hooks';
+import { useContext, useEffect, useState } from 'preact/hooks';
 
 /** @type {import('preact').Context<any>} */
 const StoreContext = createContext(null);
@@ -29,29 +29,40 @@ export function useAnswer(ask, about) {
   const [answer, setAnswer] = useState(
     /** @type {Answer<T>} */ ({ state: 'wait', value: null, error: null }),
   );
-  const asked = useRef(0);
   useEffect(() => {
-    let gone = false;
-    const read = async () => {
-      asked.current += 1;
-      const turn = asked.current;
-      try {
-        const value = await ask(store);
-        if (!gone && turn === asked.current) setAnswer({ state: 'ready', value, error: null });
-      } catch (error) {
-        if (!gone) setAnswer((was) => ({ ...was, state: 'broken', error }));
-        reportError(error);
-      }
-    };
-    setAnswer((was) => (was.state === 'wait' ? was : { ...was, state: 'wait', value: null }));
-    read();
-    const off = store.onChange(read);
-    return () => {
-      gone = true;
-      off();
-    };
+    setAnswer((was) => (was.state === 'wait' ? was : { state: 'wait', value: null, error: null }));
+    return keepAsking(store, ask, setAnswer);
   }, about);
   return answer;
+}
+
+/**
+ * Only the answer to the latest question is shown; an older one may come later.
+ * @template T
+ * @param {any} store
+ * @param {(store: any) => Promise<T>} ask
+ * @param {(change: Answer<T> | ((was: Answer<T>) => Answer<T>)) => void} show
+ * @returns {() => void} stops asking
+ */
+function keepAsking(store, ask, show) {
+  let turn = 0;
+  const read = async () => {
+    turn += 1;
+    const mine = turn;
+    try {
+      const value = await ask(store);
+      if (mine === turn) show({ state: 'ready', value, error: null });
+    } catch (error) {
+      if (mine === turn) show((was) => ({ ...was, state: 'broken', error }));
+      reportError(error);
+    }
+  };
+  read();
+  const off = store.onChange(read);
+  return () => {
+    turn += 1;
+    off();
+  };
 }
 
 /**

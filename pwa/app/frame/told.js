@@ -14,7 +14,8 @@ export function Unsourced({ says }) {
   return html`<p class="unsourced"><${Icon} name="i-unsourced" /><span><b>${t('unsourced')}</b> ${says ?? t('unsourced.says')}</span></p>`;
 }
 
-const triangle = () => html`<svg viewBox="0 0 32 32" aria-hidden="true"><path class="triangle" d="M16 4L29.5 27.5h-27z" />
+const triangle =
+  () => html`<svg viewBox="0 0 32 32" aria-hidden="true"><path class="triangle" d="M16 4L29.5 27.5h-27z" />
   <g class="line" stroke-width="2.8"><path d="M16 4L29.5 27.5h-27zM16 12.5v7M16 23.5v.1" /></g></svg>`;
 
 /**
@@ -44,7 +45,8 @@ export const codeGroups = (code) => `${code.slice(0, 4)} ${code.slice(4)}`;
 /** A code on the screen, read out sign by sign. @param {{code: string, href?: string}} props */
 export function Code({ code, href }) {
   const spoken = t('code.spoken', { code: codeWords(code) });
-  if (href) return html`<a class="code press" href=${href} aria-label=${spoken}>${codeGroups(code)}</a>`;
+  if (href)
+    return html`<a class="code press" href=${href} aria-label=${spoken}>${codeGroups(code)}</a>`;
   return html`<p class="code" role="img" aria-label=${spoken}>${codeGroups(code)}</p>`;
 }
 

@@ -31,19 +31,21 @@ function checked(typed) {
 }
 
 /** A whole address typed or pasted means its code. @param {string} text */
-const fromField = (text) => cleaned(text.includes('/') ? text.slice(text.lastIndexOf('/') + 1) : text).slice(0, length);
+const fromField = (text) =>
+  cleaned(text.includes('/') ? text.slice(text.lastIndexOf('/') + 1) : text).slice(0, length);
 
-/** @param {{onSign: (sign: string) => void, onErase: () => void}} props */
-function Signs({ onSign, onErase }) {
+/** @param {{onSign: (sign: string) => void, onErase: () => void, onClose: () => void}} props */
+function Signs({ onSign, onErase, onClose }) {
   return html`<div class="signs" role="group" aria-label=${t('type.signs')}>
     ${signs.map((sign) => html`<${Press} key=${sign} typing=${true} class="press" onPress=${() => onSign(sign)}>${sign}</${Press}>`)}
-    <${Press} typing=${true} class="press wide-key" onPress=${onErase}><${Icon} name="i-erase" />${t('type.erase')}</${Press}></div>`;
+    <${Press} typing=${true} class="press erase" aria-label=${t('type.erase')} onPress=${onErase}><${Icon} name="i-erase" /></${Press}>
+    <${Press} class="press wide-key" onPress=${onClose}><${Icon} name="i-scan" />${t('type.camera')}</${Press}></div>`;
 }
 
 /**
- * @param {{onCode: (code: string) => void, label?: string}} props
+ * @param {{onCode: (code: string) => void, onClose: () => void, onTyped?: (typed: string) => void, label?: string}} props
  */
-export function TypedCode({ onCode, label = t('type.open') }) {
+export function TypedCode({ onCode, onClose, onTyped, label = t('type.open') }) {
   const [typed, setTyped] = useState('');
   const field = useRef(/** @type {HTMLInputElement | null} */ (null));
   const whole = typed.length === length;
@@ -51,6 +53,7 @@ export function TypedCode({ onCode, label = t('type.open') }) {
   useEffect(() => {
     field.current?.focus({ preventScroll: true });
   }, []);
+  useEffect(() => onTyped?.(typed), [typed]);
   useEffect(() => {
     if (whole && !code) feedback('wrong');
   }, [whole, code]);
@@ -65,9 +68,12 @@ export function TypedCode({ onCode, label = t('type.open') }) {
     <input ref=${field} value=${shown} inputmode="none" autocomplete="off" autocapitalize="characters" spellcheck=${false} enterkeyhint="go"
       aria-describedby="typed-tell" onInput=${(/** @type {any} */ event) => setTyped(fromField(event.target.value))} /></label>
     <p id="typed-tell" class=${whole && !code ? 'tell' : 'soft'} role="status">${tellOf(typed, whole, code)}</p>
-    ${code ? html`<${Act} label=${label} second=${codeGroups(code)} onPress=${send} />`
-      : html`<${Signs} onSign=${(/** @type {string} */ sign) => setTyped(cleaned(typed + sign).slice(0, length))} onErase=${() => setTyped(typed.slice(0, -1))} />`}
-    ${code && html`<div class="signs"><${Press} typing=${true} class="press wide-key" onPress=${() => setTyped(typed.slice(0, -1))}><${Icon} name="i-erase" />${t('type.erase')}</${Press}></div>`}</form>`;
+    ${
+      code
+        ? html`<${Act} label=${label} second=${codeGroups(code)} onPress=${send} />`
+        : html`<${Signs} onSign=${(/** @type {string} */ sign) => setTyped(cleaned(typed + sign).slice(0, length))} onErase=${() => setTyped(typed.slice(0, -1))} onClose=${onClose} />`
+    }
+    ${code && html`<div class="signs"><${Press} typing=${true} class="press wide-key whole" onPress=${() => setTyped(typed.slice(0, -1))}><${Icon} name="i-erase" />${t('type.erase')}</${Press}></div>`}</form>`;
 }
 
 /** @param {string} typed @param {boolean} whole @param {string | null} code */

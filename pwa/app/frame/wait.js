@@ -36,4 +36,5 @@ export function Empty({ icon, says, then, children }) {
 }
 
 /** Something that is not here, in one sentence. @param {{says: string, then?: string}} props */
-export const Missing = ({ says, then }) => html`<${Empty} icon="i-find" says=${says} then=${then} />`;
+export const Missing = ({ says, then }) =>
+  html`<${Empty} icon="i-find" says=${says} then=${then} />`;

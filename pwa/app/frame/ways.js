@@ -65,7 +65,9 @@ export function HolderWays({ holder }) {
 }
 
 /** A mark of a holder's form. @param {string | null} form */
-export const formIcon = (form) => ({ bag: 'i-bag', bin: 'i-bin', tray: 'i-tray', box: 'i-box', shelf: 'i-shelf' })[form ?? ''] ?? 'i-bin';
+export const formIcon = (form) =>
+  ({ bag: 'i-bag', bin: 'i-bin', tray: 'i-tray', box: 'i-box', shelf: 'i-shelf' })[form ?? ''] ??
+  'i-bin';
 
 /** @param {{form: string | null}} props */
 export const FormMark = ({ form }) => html`<${Icon} name=${formIcon(form)} />`;

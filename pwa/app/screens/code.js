@@ -2,7 +2,7 @@
 import { useEffect } from 'preact/hooks';
 import { code as codeView } from '../../views/code.js';
 import { CodeFound, pathOf } from '../frame/code_found.js';
-import { Code, html, Page, Wait } from '../frame/index.js';
+import { Code, Dock, html, Page, Wait } from '../frame/index.js';
 import { useSlice } from '../frame/store.js';
 import { t } from '../texts/index.js';
 
@@ -16,6 +16,10 @@ export function screen({ params, store, go }) {
   }, [open]);
   const title = t('code.title');
   return html`<${Page} title=${title} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready' && !open} className="list">
-    <div class="left">${found && !open ? html`<section class="id"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div></section>
-    <div class="sheet hit"><${CodeFound} found=${found} store=${store} /></div>` : html`<${Wait} />`}</div></${Page}>`;
+    <div class="left">${
+      found && !open
+        ? html`<section class="id"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div></section>
+    <${Dock}><div class="sheet hit"><${CodeFound} found=${found} store=${store} /></div></${Dock}>`
+        : html`<${Wait} />`
+    }</div></${Page}>`;
 }

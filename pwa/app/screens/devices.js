@@ -1,29 +1,40 @@
 /** Devices: who belongs to this workshop; a name, a code for a new one, taking one off. */
 import { useState } from 'preact/hooks';
+import { asked } from '../asking.js';
 import { when } from '../dates.js';
-import { Act, Dock, Empty, html, Key, Page, say, Sheet, useAnswer, Wait } from '../frame/index.js';
+import { Act, Dock, Empty, html, Key, Page, Sheet, say, useAnswer, Wait } from '../frame/index.js';
 import { Matrix } from '../frame/matrix.js';
 import { t } from '../texts/index.js';
 
 /** What is known of a device in one line. @param {any} device */
 function deviceWords(device) {
   const mine = device.this ? t('devices.this') : device.own ? t('devices.computer') : '';
-  const contact = device.last_contact ? t('devices.contact', { when: when(device.last_contact) }) : t('devices.contact.never');
+  const contact = device.last_contact
+    ? t('devices.contact', { when: when(device.last_contact) })
+    : t('devices.contact.never');
   const off = device.revoked ? t('devices.revoked', { when: when(device.revoked) }) : contact;
-  const ranges = (device.holes ?? []).map(([from, to] = [0, 0]) => (from === to ? from : `${from}–${to}`)).join(', ');
+  const ranges = (device.holes ?? [])
+    .map(([from, to] = [0, 0]) => (from === to ? from : `${from}–${to}`))
+    .join(', ');
   return [mine, off, ranges && t('devices.holes', { ranges })].filter(Boolean).join('. ');
 }
 
 /** @param {{device: any, onRename: (device: any) => void, onRevoke: (device: any) => void}} props */
 function Device({ device, onRename, onRevoke }) {
   const may = !device.revoked && !device.own;
-  return html`<li><p><b>${device.name}</b> <span class="soft">${deviceWords(device)}</span></p>${may && html`<div class="pair">
+  return html`<li><p><b>${device.name}</b> <span class="soft">${deviceWords(device)}</span></p>${
+    may &&
+    html`<div class="pair">
     <${Key} label=${t('devices.rename')} spoken=${t('devices.rename.spoken', { name: device.name })} onPress=${() => onRename(device)} />
-    <${Key} icon="i-apart" label=${t('devices.revoke')} spoken=${t('devices.revoke.spoken', { name: device.name })} onPress=${() => onRevoke(device)} /></div>`}</li>`;
+    <${Key} icon="i-apart" label=${t('devices.revoke')} spoken=${t('devices.revoke.spoken', { name: device.name })} onPress=${() => onRevoke(device)} /></div>`
+  }</li>`;
 }
 
 /** @param {{code: any, onClose: () => void}} props */
-const NewCode = ({ code, onClose }) => html`<${Sheet} title=${t('devices.new')} onClose=${onClose}><p>${t('devices.code')}</p>
+const NewCode = ({
+  code,
+  onClose,
+}) => html`<${Sheet} title=${t('devices.new')} onClose=${onClose}><p>${t('devices.code')}</p>
   ${code.qr && html`<div class="pair-qr"><${Matrix} rows=${code.qr} says=${t('devices.code.qr', { url: code.url })} /></div>`}
   <p class="pair-code">${code.code}</p><p class="soft">${code.url}</p><p class="soft">${t('devices.code.until', { when: when(code.expires) })}</p></${Sheet}>`;
 
@@ -35,24 +46,22 @@ function Rename({ device, onKeep, onClose }) {
 }
 
 /** @param {{device: any, onRevoke: () => Promise<unknown>, onClose: () => void}} props */
-const Revoke = ({ device, onRevoke, onClose }) => html`<${Sheet} title=${t('devices.revoke.title', { name: device.name })} onClose=${onClose}><div class="form"><p>${t('devices.revoke.says')}</p><${Act} label=${t('devices.revoke.act')} onPress=${onRevoke} /></div></${Sheet}>`;
-
-/** Asks the computer; what it said to a refusal goes on as an error. @param {any} store @param {string} method @param {string} path @param {any} [body] */
-async function asked(store, method, path, body) {
-  const { status, body: answer } = await store.ask(method, path, body);
-  if (status >= 400) throw Object.assign(new Error(answer?.title ?? ''), { says: answer?.title, next: answer?.next });
-  return answer;
-}
+const Revoke = ({ device, onRevoke, onClose }) =>
+  html`<${Sheet} title=${t('devices.revoke.title', { name: device.name })} onClose=${onClose}><div class="form"><p>${t('devices.revoke.says')}</p><${Act} label=${t('devices.revoke.act')} onPress=${onRevoke} /></div></${Sheet}>`;
 
 /** @param {{devices: any[], store: any, onAgain: () => void}} props */
 function List({ devices, store, onAgain }) {
-  const [open, setOpen] = useState(/** @type {{what: string, device?: any, code?: any} | null} */ (null));
+  const [open, setOpen] = useState(
+    /** @type {{what: string, device?: any, code?: any} | null} */ (null),
+  );
   const close = () => setOpen(null);
-  const change = (/** @type {string} */ method, /** @type {string} */ path) => async (/** @type {any} */ body) => {
-    await asked(store, method, path, body);
-    close();
-    onAgain();
-  };
+  const change =
+    (/** @type {string} */ method, /** @type {string} */ path) =>
+    async (/** @type {any} */ body) => {
+      await asked(store, method, path, body);
+      close();
+      onAgain();
+    };
   const make = async () => {
     try {
       setOpen({ what: 'code', code: await asked(store, 'POST', '/pairing-codes') });
@@ -69,13 +78,19 @@ function List({ devices, store, onAgain }) {
 }
 
 /** @param {{onAgain: () => void, error: any}} props */
-const Offline = ({ onAgain, error }) => html`<${Empty} icon="i-apart" says=${error?.says && error.code !== 'not-connected' ? error.says : t('devices.offline')} then=${error?.next ?? t('devices.offline.then')} />
+const Offline = ({
+  onAgain,
+  error,
+}) => html`<${Empty} icon="i-apart" says=${error?.says && error.code !== 'not-connected' ? error.says : t('devices.offline')} then=${error?.next ?? t('devices.offline.then')} />
   <${Dock}><${Act} label=${t('devices.again')} onPress=${onAgain} /></${Dock}>`;
 
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const [turn, setTurn] = useState(0);
-  const { state, value, error } = useAnswer(() => asked(store, 'GET', '/devices').catch((fault) => ({ fault })), [turn]);
+  const { state, value, error } = useAnswer(
+    () => asked(store, 'GET', '/devices').catch((fault) => ({ fault })),
+    [turn],
+  );
   const again = () => setTurn(turn + 1);
   const fault = value?.fault ?? error;
   return html`<${Page} title=${t('devices')} now="more" back=${{ to: '/more', says: t('more') }} ready=${state !== 'wait'}><div class="left"><section class="hello"><h1 tabindex="-1">${t('devices')}</h1></section>

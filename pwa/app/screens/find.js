@@ -12,10 +12,22 @@ import { t } from '../texts/index.js';
 let lastQuery = '';
 
 /** @type {Record<string, string>} */
-const icons = { holder: 'i-bin', joint: 'i-star', wrench: 'i-wrench', step: 'i-hold', donor: 'i-box', build: 'i-box' };
+const icons = {
+  holder: 'i-bin',
+  joint: 'i-star',
+  wrench: 'i-wrench',
+  step: 'i-hold',
+  donor: 'i-box',
+  build: 'i-box',
+};
 
 /** Things without a screen of their own lead nowhere yet. @param {any} hit */
-const aimOf = (hit) => (['part', 'holder', 'joint'].includes(hit.heading) ? pathOf(hit) : hit.heading === 'wrench' ? '/wrenches' : undefined);
+const aimOf = (hit) =>
+  ['part', 'holder', 'joint'].includes(hit.heading)
+    ? pathOf(hit)
+    : hit.heading === 'wrench'
+      ? '/wrenches'
+      : undefined;
 
 /** @param {{hit: any}} props */
 function Hit({ hit }) {
@@ -24,8 +36,12 @@ function Hit({ hit }) {
 
 /** @param {{view: any}} props */
 function Hits({ view }) {
-  return html`${view.groups.map((/** @type {any} */ group) => html`<section key=${group.heading} class="hits"><div class="sect"><h2>${t(`find.group.${group.heading}`)}</h2><span class="soft">${group.count}</span></div>
-    <ul class="sheet">${group.hits.map((/** @type {any} */ hit) => html`<li key=${hit.id}><${Hit} hit=${hit} /></li>`)}</ul></section>`)}`;
+  return html`${view.groups.map(
+    (
+      /** @type {any} */ group,
+    ) => html`<section key=${group.heading} class="hits"><div class="sect"><h2>${t(`find.group.${group.heading}`)}</h2><span class="soft">${group.count}</span></div>
+    <ul class="sheet">${group.hits.map((/** @type {any} */ hit) => html`<li key=${hit.id}><${Hit} hit=${hit} /></li>`)}</ul></section>`,
+  )}`;
 }
 
 /** @param {{view: any}} props */
@@ -38,9 +54,12 @@ function None({ view }) {
 /** @param {any} view */
 function firstAct(view) {
   const hit = view.groups[0]?.hits[0];
-  if (view.code && view.count === 0) return html`<${Act} href=${`/L/${view.code}`} label=${t('find.code', { code: codeGroups(view.code) })} />`;
+  if (view.code && view.count === 0)
+    return html`<${Act} href=${`/L/${view.code}`} label=${t('find.code', { code: codeGroups(view.code) })} />`;
   const aim = hit && aimOf(hit);
-  return aim ? html`<${Act} href=${aim} label=${t('find.open', { name: hit.name })} second=${t('find.count', { n: view.count })} />` : null;
+  return aim
+    ? html`<${Act} href=${aim} label=${t('find.open', { name: hit.name })} second=${t('find.count', { n: view.count })} />`
+    : null;
 }
 
 /** @param {{store: any}} props */

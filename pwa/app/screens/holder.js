@@ -7,7 +7,7 @@ import { Act, Code, Dock, Empty, html, Icon, Missing, Page, Wait } from '../fram
 import { History, Notes } from '../frame/notes.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
-import { formIcon, FormMark, HolderWays } from '../frame/ways.js';
+import { FormMark, formIcon, HolderWays } from '../frame/ways.js';
 import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
@@ -15,17 +15,30 @@ import { inSentence } from '../words.js';
 /** The mark before a row, and before one part of it. @param {any} row */
 function iconOf(row) {
   if (row.heading === 'holder') return formIcon(row.form ?? null);
-  return { use: 'v-use', spare: 'v-spare', machine: 'v-machine', scrap: 'v-scrap' }[/** @type {string} */ (row.mark)] ?? 'i-bag';
+  return (
+    { use: 'v-use', spare: 'v-spare', machine: 'v-machine', scrap: 'v-scrap' }[
+      /** @type {string} */ (row.mark)
+    ] ?? 'i-bag'
+  );
 }
 
 /** "3 use, 1 scrap, 8 to look at". @param {any} counts */
 function countWords(counts) {
   const words = ['use', 'spare', 'machine', 'scrap', 'look', 'ask'];
-  return words.filter((word) => counts[word] > 0).map((word) => t(`count.${word}`, { n: counts[word] })).join(', ');
+  return words
+    .filter((word) => counts[word] > 0)
+    .map((word) => t(`count.${word}`, { n: counts[word] }))
+    .join(', ');
 }
 
 /** @param {any} row */
-const rowWords = (row) => [row.heading === 'holder' ? t('row.holder') : countWords(row.verdicts), row.gone > 0 ? t('count.gone', { n: row.gone }) : ''].filter(Boolean).join(', ');
+const rowWords = (row) =>
+  [
+    row.heading === 'holder' ? t('row.holder') : countWords(row.verdicts),
+    row.gone > 0 ? t('count.gone', { n: row.gone }) : '',
+  ]
+    .filter(Boolean)
+    .join(', ');
 
 /** Several parts of one kind: the row opens to each of them. @param {{row: any}} props */
 function Many({ row }) {
@@ -37,7 +50,8 @@ function Many({ row }) {
 
 /** @param {{holder: any}} props */
 function Content({ holder }) {
-  if (holder.rows.length === 0) return html`<${Empty} icon=${formIcon(holder.form)} says=${t('holder.empty', { form: t(`form.${holder.form ?? 'other'}`) })} />`;
+  if (holder.rows.length === 0)
+    return html`<${Empty} icon=${formIcon(holder.form)} says=${t('holder.empty', { form: t(`form.${holder.form ?? 'other'}`) })} />`;
   return html`<ul class="sheet">${holder.rows.map((/** @type {any} */ row) =>
     row.id
       ? html`<li key=${row.id}><${Row} href=${`/${row.heading}/${row.id}`} icon=${iconOf(row)} name=${row.name} says=${rowWords(row)} figure=${row.quantity} /></li>`
@@ -48,45 +62,67 @@ function Content({ holder }) {
 /** @param {{holder: any}} props */
 function Left({ holder }) {
   if (holder.lately.length === 0) return null;
-  const aim = (/** @type {any} */ one) => t('left.to', { place: one.gone || one.to_name || t('place.unknown'), day: day(one.made) });
+  const aim = (/** @type {any} */ one) =>
+    t('left.to', { place: one.gone || one.to_name || t('place.unknown'), day: day(one.made) });
   return html`<div class="sect"><h2>${t('holder.left')}</h2></div><ul class="sheet">${holder.lately.map(
-    (/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon="i-move" name=${one.name} says=${aim(one)} /></li>`,
+    (/** @type {any} */ one) =>
+      html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon="i-move" name=${one.name} says=${aim(one)} /></li>`,
   )}</ul>`;
 }
 
 /** @param {{holder: any}} props */
 function Next({ holder }) {
   const { next } = holder;
-  if (next.do === 'none') return null;
+  if (next.do === 'none')
+    return holder.rows.length > 0
+      ? null
+      : html`<${Dock}><${Act} href="/scan" label=${t('doors.scan')} second=${t('holder.empty.second')} /></${Dock}>`;
   const facts = { name: inSentence(next.name ?? ''), left: next.left, of: next.of };
   const inspect = next.do === 'inspect';
-  const href = inspect ? `/inspect/${holder.id}${next.kind ? `?kind=${next.kind}` : ''}` : `/${next.heading}/${next.id}`;
+  const href = inspect
+    ? `/inspect/${holder.id}${next.kind ? `?kind=${next.kind}` : ''}`
+    : `/${next.heading}/${next.id}`;
   return html`<${Dock}><${Act} href=${href} label=${t(inspect ? 'holder.inspect' : 'holder.open', facts)} second=${inspect ? t('holder.inspect.second', facts) : ''} /></${Dock}>`;
 }
 
 /** @param {{holder: any}} props */
 function Head({ holder }) {
   const place = holder.lies[0] && placeWords({ ...holder.lies[0], chain: holder.chain.slice(1) });
-  const where = [place && [place.name, place.rest].filter(Boolean).join(', '), holder.note].filter(Boolean).join('. ');
+  const where = [place && [place.name, place.rest].filter(Boolean).join(', '), holder.note]
+    .filter(Boolean)
+    .join('. ');
   const { counts } = holder;
-  const count = [t('holder.parts', { n: counts.parts }), counts.holders > 0 ? t('holder.holders', { n: counts.holders }) : '', counts.gone > 0 ? t('count.gone', { n: counts.gone }) : ''];
+  const count = [
+    t('holder.parts', { n: counts.parts }),
+    counts.holders > 0 ? t('holder.holders', { n: counts.holders }) : '',
+    counts.gone > 0 ? t('count.gone', { n: counts.gone }) : '',
+  ];
   return html`<section class="id"><h1 tabindex="-1">${holder.name || t('record.nameless')}</h1><p class="where">${where || t('place.unknown')}</p>
     <div class="about"><p class="verdict small"><${FormMark} form=${holder.form} /><span>${count.filter(Boolean).join(', ')}</span></p>
-    ${holder.codes[0] && html`<${Code} code=${holder.codes[0]} href=${`/label/${holder.id}`} />`}</div></section>`;
+    ${holder.codes[0] && html`<${Code} code=${holder.codes[0]} />`}</div></section>`;
 }
 
 /** @param {{holder: any, store: any}} props */
 function Ask({ holder, store }) {
   if (!holder.lies_ask) return null;
   const choices = holder.lies.map((/** @type {any} */ one) => ({
-    id: one.id, label: t('ask.option', { what: placeWords(one).name, when: when(one.made) }),
-    body: { in: one.holder, ...(one.where ? { where: one.where } : {}), ...(one.gone ? { gone: one.gone } : {}) } }));
+    id: one.id,
+    label: t('ask.option', { what: placeWords(one).name, when: when(one.made) }),
+    body: {
+      in: one.holder,
+      ...(one.where ? { where: one.where } : {}),
+      ...(one.gone ? { gone: one.gone } : {}),
+    },
+  }));
   return html`<${AskWhich} says=${t('ask.place.holder')} choices=${choices}
     onChoose=${(/** @type {any} */ choice) => keepAll(store, [{ heading: 'place', about: holder.id, body: choice.body, after: holder.after.place }])} />`;
 }
 
 /** @param {{holder: any, store: any}} props */
-const Record = ({ holder, store }) => html`<div class="left"><${Head} holder=${holder} /><${Ask} holder=${holder} store=${store} /><${Next} holder=${holder} /></div>
+const Record = ({
+  holder,
+  store,
+}) => html`<div class="left"><${Head} holder=${holder} /><${Ask} holder=${holder} store=${store} /><${Next} holder=${holder} /></div>
   <div class="right"><div class="sect first"><h2>${t('holder.in-it')}</h2></div><${Content} holder=${holder} /><${Left} holder=${holder} />
   <${Notes} of=${holder} /><${Standing} of=${holder} /><${HolderWays} holder=${holder} /><${History} of=${holder} /></div>`;
 
@@ -97,6 +133,6 @@ export function screen({ params, store }) {
   const missing = holder && (holder.hidden || !holder.here);
   return html`<${Page} title=${holder?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready'}>
     ${!holder && html`<div class="left"><${Wait} /></div>`}
-    ${missing && html`<div class="left"><section class="id"><h1 tabindex="-1">${t(holder.hidden ? 'hidden' : 'here')}</h1></section><${Missing} says=${holder.hidden ? holder.name : t('here.holder')} /></div>`}
+    ${missing && html`<div class="left"><section class="id"><h1 tabindex="-1">${t(holder.hidden ? 'hidden' : 'here')}</h1></section><${Missing} says=${holder.hidden ? holder.name : t('here.holder')} /><${Dock}><${Act} href="/sync" label=${t('sync')} second=${t('here.sync')} /></${Dock}></div>`}
     ${holder && !missing && html`<${Record} holder=${holder} store=${store} />`}</${Page}>`;
 }

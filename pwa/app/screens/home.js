@@ -1,6 +1,7 @@
 /** The first screen: scan, or on the first day how to begin. */
-import { useAnswer } from '../frame/store.js';
+
 import { Act, Dock, Empty, html, Key, Page, useStore, Wait } from '../frame/index.js';
+import { useAnswer } from '../frame/store.js';
 import { t } from '../texts/index.js';
 import { screen as scan } from './scan.js';
 
@@ -17,7 +18,8 @@ function FirstDay() {
 /** @param {any} props */
 export function screen(props) {
   const { state, value } = useAnswer((store) => store.findRows(), []);
-  if (state === 'wait' && !value) return html`<${Page} title="" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  if (state === 'wait' && !value)
+    return html`<${Page} title="" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const first = !value || value.length === 0;
   return first ? html`<${FirstDay} />` : html`<${scan} ...${props} />`;
 }

@@ -1,7 +1,8 @@
 /** More: everything else, sunlight first because it is wanted when nothing can be read. */
+
+import { Sun } from '../frame/choices.js';
 import { html, Page } from '../frame/index.js';
 import { Row } from '../frame/row.js';
-import { Sun } from '../frame/choices.js';
 import { t } from '../texts/index.js';
 
 const rows = [

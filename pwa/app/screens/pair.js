@@ -19,7 +19,8 @@ function brought() {
 }
 
 /** A first name for this device; it can be changed in Devices. */
-const usualName = () => t(matchMedia('(pointer: coarse)').matches ? 'pair.name.usual' : 'pair.name.computer');
+const usualName = () =>
+  t(matchMedia('(pointer: coarse)').matches ? 'pair.name.usual' : 'pair.name.computer');
 
 /** What should be known about where this page keeps its entries. */
 function Warnings() {
@@ -69,7 +70,9 @@ function usePairing(store, go) {
 }
 
 /** @param {{adopted: number}} props */
-const Done = ({ adopted }) => html`<div class="tell"><p><b>${t('pair.done')}</b></p><p>${t('pair.done.says')} ${t('pair.adopted', { n: adopted })}</p></div><${Warnings} />
+const Done = ({
+  adopted,
+}) => html`<div class="tell"><p><b>${t('pair.done')}</b></p><p>${t('pair.done.says')} ${t('pair.adopted', { n: adopted })}</p></div><${Warnings} />
   <${Dock}><${Act} href="/scan" label=${t('pair.go')} second=${t('pair.go.second')} /></${Dock}>`;
 
 /** @param {{onPair: (code: string, name: string) => Promise<unknown>, trouble: string, going: boolean}} props */

@@ -1,5 +1,4 @@
 /** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
-import { useEffect, useState } from 'preact/hooks';
 import { part as partView } from '../../views/part.js';
 import { day, when } from '../dates.js';
 import { AskWhich, Fact, Places, Standing } from '../frame/facts.js';
@@ -8,8 +7,8 @@ import { Inspections } from '../frame/inspections.js';
 import { JointCard, passCount } from '../frame/joint_card.js';
 import { History, Notes } from '../frame/notes.js';
 import { useSlice } from '../frame/store.js';
-import { keepAll } from '../keeping.js';
 import { PartWays } from '../frame/ways.js';
+import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
@@ -17,8 +16,15 @@ import { inSentence } from '../words.js';
 function actWords(part, next) {
   const joint = part.joints.find((/** @type {any} */ one) => one.id === next.joint);
   const name = inSentence(next.name ?? joint?.name ?? part.name);
-  const noun = joint?.noun ?? t('joint.noun');
-  const facts = { name, pass: next.pass_number, of: joint ? passCount(joint.passes) : '', noun, number: next.number, n: joint?.count ?? 0 };
+  const noun = joint?.noun ?? t('card.noun');
+  const facts = {
+    name,
+    pass: next.pass_number,
+    of: joint ? passCount(joint.passes) : '',
+    noun,
+    number: next.number,
+    n: joint?.count ?? 0,
+  };
   return { label: t(`act.${next.do}`, facts), second: secondWords(next, facts) };
 }
 
@@ -43,11 +49,16 @@ function Next({ part }) {
   return html`<${Dock}><${Act} href=${aim(part)} ...${actWords(part, part.next)} /></${Dock}>`;
 }
 
+/** Whether the part is only called what its kind is called. @param {any} part */
+const sameName = ({ kind, name }) => kind?.name.toLowerCase() === name?.toLowerCase();
+
 /** @param {any} part */
 function whereWords(part) {
   const { build, name } = part.for;
   const pieces = part.quantity === null ? '' : t('record.pieces', { n: Number(part.quantity) });
-  return [part.kind && part.kind.name !== part.name ? part.kind.name : '', build ? name : '', pieces].filter(Boolean).join(', ');
+  return [sameName(part) ? '' : part.kind?.name, build ? name : '', pieces]
+    .filter(Boolean)
+    .join(', ');
 }
 
 /** @param {{part: any}} props */
@@ -55,13 +66,16 @@ function Head({ part }) {
   const given = part.verdict.standing[0];
   return html`<section class="id"><h1 tabindex="-1">${part.name || t('record.nameless')}</h1><p class="where">${whereWords(part)}</p>
     <div class="about"><${Verdict} verdict=${part.verdict.ask ? 'ask' : part.verdict.word} day=${given && !part.verdict.ask ? day(given.made) : ''} />
-    ${part.codes[0] && html`<${Code} code=${part.codes[0]} href=${`/label/${part.id}`} />`}</div></section>`;
+    ${part.codes[0] && html`<${Code} code=${part.codes[0]} />`}</div></section>`;
 }
 
 /** @param {{part: any}} props */
 function Facts({ part }) {
   const { from, lies, fitted, thread, single_use: once } = part;
-  const fitting = fitted.map((/** @type {any} */ one) => html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${one.place} />`);
+  const fitting = fitted.map(
+    (/** @type {any} */ one) =>
+      html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${one.place} />`,
+  );
   return html`<dl class="sheet facts">
     ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}
     ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
@@ -72,15 +86,25 @@ function Facts({ part }) {
 
 /** @param {{part: any, store: any}} props */
 function Asks({ part, store }) {
-  const placeOf = (/** @type {any} */ one) => one.gone || one.name || one.where || t('place.unknown');
-  const answer = (/** @type {string} */ heading, /** @type {any} */ after) => (/** @type {any} */ choice) =>
-    keepAll(store, [{ heading, about: part.id, body: choice.body, after }]);
+  const placeOf = (/** @type {any} */ one) =>
+    one.gone || one.name || one.where || t('place.unknown');
+  const answer =
+    (/** @type {string} */ heading, /** @type {any} */ after) => (/** @type {any} */ choice) =>
+      keepAll(store, [{ heading, about: part.id, body: choice.body, after }]);
   const verdicts = part.verdict.standing.map((/** @type {any} */ one) => ({
-    id: one.id, label: t('ask.option', { what: t(`verdict.${one.verdict}`), when: when(one.made) }),
-    body: { verdict: one.verdict, ...(one.reason ? { reason: one.reason } : {}) } }));
+    id: one.id,
+    label: t('ask.option', { what: t(`verdict.${one.verdict}`), when: when(one.made) }),
+    body: { verdict: one.verdict, ...(one.reason ? { reason: one.reason } : {}) },
+  }));
   const places = part.lies.map((/** @type {any} */ one) => ({
-    id: one.id, label: t('ask.option', { what: placeOf(one), when: when(one.made) }),
-    body: { in: one.holder, ...(one.where ? { where: one.where } : {}), ...(one.gone ? { gone: one.gone } : {}) } }));
+    id: one.id,
+    label: t('ask.option', { what: placeOf(one), when: when(one.made) }),
+    body: {
+      in: one.holder,
+      ...(one.where ? { where: one.where } : {}),
+      ...(one.gone ? { gone: one.gone } : {}),
+    },
+  }));
   return html`${part.verdict.ask && html`<${AskWhich} says=${t('ask.verdict')} choices=${verdicts} onChoose=${answer('verdict', part.after.verdict)} />`}
     ${part.lies_ask && html`<${AskWhich} says=${t('ask.place')} choices=${places} onChoose=${answer('place', part.after.place)} />`}`;
 }
@@ -100,14 +124,20 @@ function Record({ part, store }) {
 }
 
 /** @param {{part: any}} props */
-const NotHere = ({ part }) => html`<div class="left"><section class="id"><h1 tabindex="-1">${t(part.hidden ? 'hidden' : 'here')}</h1></section>
-  <${Missing} says=${part.hidden ? part.name : t('here.part')} /></div>`;
+const NotHere = ({
+  part,
+}) => html`<div class="left"><section class="id"><h1 tabindex="-1">${t(part.hidden ? 'hidden' : 'here')}</h1></section>
+  <${Missing} says=${part.hidden ? part.name : t('here.part')} /><${Dock}><${Act} href="/sync" label=${t('sync')} second=${t('here.sync')} /></${Dock}></div>`;
 
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
   const { state, workshop } = useSlice(store, (s) => s.partSlice(params.id), [params.id]);
   const part = workshop && partView(workshop, params.id);
-  const shown = part && (part.here && !part.hidden ? html`<${Record} part=${part} store=${store} />` : html`<${NotHere} part=${part} />`);
+  const shown =
+    part &&
+    (part.here && !part.hidden
+      ? html`<${Record} part=${part} store=${store} />`
+      : html`<${NotHere} part=${part} />`);
   return html`<${Page} title=${part?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} demo=${part?.invented} ready=${state === 'ready'}>
     ${shown ?? html`<div class="left"><${Wait} /></div>`}</${Page}>`;
 }

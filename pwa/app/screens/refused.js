@@ -2,7 +2,19 @@
 import { useState } from 'preact/hooks';
 import { when } from '../dates.js';
 import { Choice } from '../frame/choices.js';
-import { Act, Caution, Dock, Empty, html, Key, Page, say, Sheet, useAnswer, Wait } from '../frame/index.js';
+import {
+  Act,
+  Caution,
+  Dock,
+  Empty,
+  html,
+  Key,
+  Page,
+  Sheet,
+  say,
+  useAnswer,
+  Wait,
+} from '../frame/index.js';
 import { mended, Repair } from '../frame/repair.js';
 import { t } from '../texts/index.js';
 
@@ -11,7 +23,10 @@ const reasons = ['wrong', 'twice', 'other'];
 /** @param {{onStrike: (reason: string) => Promise<unknown>, onClose: () => void}} props */
 function StrikeReason({ onStrike, onClose }) {
   const [reason, setReason] = useState('');
-  const options = reasons.map((name) => ({ value: t(`refused.reason.${name}`), label: t(`refused.reason.${name}`) }));
+  const options = reasons.map((name) => ({
+    value: t(`refused.reason.${name}`),
+    label: t(`refused.reason.${name}`),
+  }));
   return html`<${Sheet} title=${t('refused.strike.title')} onClose=${onClose}><${Choice} says=${t('refused.reason')} options=${options} value=${reason} onChoose=${setReason} />
     <label class="field"><span>${t('refused.reason')}</span><input type="text" value=${reason} onInput=${(/** @type {any} */ event) => setReason(event.target.value)} /></label>
     <div class="also"><${Act} label=${t('refused.strike')} disabled=${reason.trim() === ''} onPress=${() => onStrike(reason.trim())} /></div></${Sheet}>`;
@@ -21,12 +36,19 @@ function StrikeReason({ onStrike, onClose }) {
 function saidBy(entry) {
   if (!entry) return [];
   const { body } = entry;
-  const measured = (/** @type {any} */ value) => (value && typeof value === 'object' ? `${value.value ?? ''} ${value.unit ?? ''}` : value);
-  return [['refused.reading', measured(body.reading)], ['refused.value', measured(body.value)], ['refused.text', body.text]].filter(([, words]) => words);
+  const measured = (/** @type {any} */ value) =>
+    value && typeof value === 'object' ? `${value.value ?? ''} ${value.unit ?? ''}` : value;
+  return [
+    ['refused.reading', measured(body.reading)],
+    ['refused.value', measured(body.value)],
+    ['refused.text', body.text],
+  ].filter(([, words]) => words);
 }
 
 /** @param {{row: any}} props */
-const Told = ({ row }) => html`<${Caution} word="notice" says=${`${row.says} ${row.next ?? ''}`} /><p class="soft">${t('refused.means')}</p>
+const Told = ({
+  row,
+}) => html`<${Caution} word="notice" says=${`${row.says} ${row.next ?? ''}`} /><p class="soft">${t('refused.means')}</p>
   <div class="sect"><h2>${t('refused.what')}</h2></div><dl class="sheet facts"><div><dt>${t(`heading.${row.entry?.heading ?? 'photo'}`)}</dt><dd><b>${when(row.entry?.made)}</b></dd></div>
   ${saidBy(row.entry).map(([key, words]) => html`<div key=${key}><dt>${t(/** @type {string} */ (key))}</dt><dd><b>${words}</b></dd></div>`)}</dl>`;
 
@@ -59,6 +81,6 @@ export function screen({ params, store, go }) {
   const { state, value } = useAnswer(() => store.refused(), [params.id]);
   const row = value?.find((/** @type {any} */ one) => one.id === params.id);
   return html`<${Page} title=${t('refused')} now="more" back=${{ to: '/sync', says: t('sync') }} ready=${state === 'ready'}><div class="left"><section class="hello"><h1 tabindex="-1">${t('refused')}</h1></section>
-    ${!value && html`<${Wait} />`}${value && !row && html`<${Empty} icon="m-done" says=${t('refused.gone')} then=${t('refused.gone.then')} />`}
+    ${!value && html`<${Wait} />`}${value && !row && html`<${Empty} icon="i-home" says=${t('refused.gone')} then=${t('refused.gone.then')} />`}
     ${row && html`<${Told} row=${row} /><${Decide} row=${row} store=${store} go=${go} />`}</div></${Page}>`;
 }

@@ -3,19 +3,23 @@ import { useState } from 'preact/hooks';
 import { code as codeView } from '../../views/code.js';
 import { feedback } from '../feedback.js';
 import { CodeFound } from '../frame/code_found.js';
-import { DemoLine, Doors, html, say, Scanner, Top, useArrival } from '../frame/index.js';
+import { DemoLine, Doors, html, Scanner, say, Top, useArrival } from '../frame/index.js';
 import { useAnswer } from '../frame/store.js';
 import { codeGroups } from '../frame/told.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
 
 /** What every read label says. @param {any} store @param {string[]} codes */
-const readAll = (store, codes) => Promise.all(codes.map(async (code) => codeView(await store.codeSlice(code), code)));
+const readAll = (store, codes) =>
+  Promise.all(codes.map(async (code) => codeView(await store.codeSlice(code), code)));
 
 /** Several labels: the person picks, the one nearest to the middle is first. @param {{read: any[], at: number, onPick: (at: number) => void}} props */
 function Pick({ read, at, onPick }) {
   return html`<div class="pick" role="group" aria-label=${t('scan.several')}>${read.map(
-    (one, n) => html`<${Press} key=${one.code} class="press second-act" aria-pressed=${String(n === at)} onPress=${() => onPick(n)}>
+    (
+      one,
+      n,
+    ) => html`<${Press} key=${one.code} class="press second-act" aria-pressed=${String(n === at)} onPress=${() => onPick(n)}>
       <span class="n">${n + 1}</span><span>${one.things[0]?.name || t(`code.short.${one.says}`)}</span><span class="fig">${codeGroups(one.code)}</span></${Press}>`,
   )}</div>`;
 }
@@ -31,7 +35,12 @@ export function screen({ store }) {
     setAt(0);
     const [first] = await readAll(store, read.slice(0, 1));
     if (['retired', 'scrapped', 'wrong'].includes(first.says)) feedback('wrong');
-    say(t(`scan.heard.${first.says}`, { name: first.things[0]?.name ?? '', code: codeGroups(first.code) }));
+    say(
+      t(`scan.heard.${first.says}`, {
+        name: first.things[0]?.name ?? '',
+        code: codeGroups(first.code),
+      }),
+    );
   };
   const one = value?.[at];
   const top = html`<${DemoLine} /><${Top} />`;

@@ -1,10 +1,10 @@
 /** Sync: what waits, what was refused, when was last contact, is this device ready for the garage. */
 import { useState } from 'preact/hooks';
+import { takeUpdate } from '../../store/update.js';
 import { daysSince, when } from '../dates.js';
 import { Act, Dock, html, Icon, Key, Page, say, useAnswer, useStore } from '../frame/index.js';
-import { saveFile } from '../frame/save_file.js';
 import { Row } from '../frame/row.js';
-import { takeUpdate } from '../../store/update.js';
+import { saveFile } from '../frame/save_file.js';
 import { t } from '../texts/index.js';
 
 /** Days without contact, and waiting entries, from which they are said aloud. */
@@ -12,7 +12,8 @@ const LONG = { days: 7, waiting: 200 };
 const LITTLE_ROOM = 100_000_000;
 
 /** @param {{icon: string, figure: any, name: string, says?: string}} props */
-const Count = ({ icon, figure, name, says }) => html`<li class="count-line"><${Icon} name=${icon} /><span><b>${name}</b>${says && html`<span class="soft">${says}</span>`}</span><span class="fig">${figure}</span></li>`;
+const Count = ({ icon, figure, name, says }) =>
+  html`<li class="count-line"><${Icon} name=${icon} /><span><b>${name}</b>${says && html`<span class="soft">${says}</span>`}</span><span class="fig">${figure}</span></li>`;
 
 /** What is on this device for an evening without network. */
 function Ready() {
@@ -25,7 +26,8 @@ function Ready() {
 }
 
 /** @param {{says: string, then?: string}} props */
-const Notice = ({ says, then }) => html`<p class="caution notice"><span><b>${says}</b> ${then}</span></p>`;
+const Notice = ({ says, then }) =>
+  html`<p class="caution notice"><span><b>${says}</b> ${then}</span></p>`;
 
 /** Everything that should be known before the next evening. */
 function Notices() {
@@ -56,14 +58,17 @@ function Counts() {
   return html`<ul class="sheet"><${Count} icon="i-wait" figure=${state.waiting.value} name=${t('sync.waiting', { n: state.waiting.value })} says=${t('sync.waiting.says')} />
     ${photos > 0 && html`<${Count} icon="i-photo" figure=${photos} name=${t('sync.photos', { n: photos })} />`}
     <${Count} icon="i-home" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
-    <${Count} icon=${agreed ? 'm-done' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: agreed }) : t('sync.not-agreed')} /></ul>`;
+    <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: agreed }) : t('sync.not-agreed')} /></ul>`;
 }
 
 /** @param {{state: any, onSend: () => Promise<unknown>}} props */
 function Main({ state, onSend }) {
   const { syncing, progress, waiting, paired } = state;
-  if (paired.value !== 'yes') return html`<${Dock}><${Act} href="/pair" label=${t('sync.pair')} second=${t('sync.pair.second')} /></${Dock}>`;
-  const far = progress.value ? t('sync.going.far', { done: progress.value.done, of: progress.value.of }) : '';
+  if (paired.value !== 'yes')
+    return html`<${Dock}><${Act} href="/pair" label=${t('sync.pair')} second=${t('sync.pair.second')} /></${Dock}>`;
+  const far = progress.value
+    ? t('sync.going.far', { done: progress.value.done, of: progress.value.of })
+    : '';
   const second = syncing.value ? far : t('sync.now.second', { n: Number(waiting.value) });
   return html`<${Dock}><${Act} label=${t(syncing.value ? 'sync.going' : 'sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
 }
@@ -89,7 +94,9 @@ function Newer() {
 
 /** @param {{row: any}} props */
 function RefusedRow({ row }) {
-  const what = row.entry ? t('refused.of', { heading: t(`heading.${row.entry.heading}`), when: when(row.entry.made) }) : t('heading.photo');
+  const what = row.entry
+    ? t('refused.of', { heading: t(`heading.${row.entry.heading}`), when: when(row.entry.made) })
+    : t('heading.photo');
   return html`<li><${Row} href=${`/refused/${row.id}`} icon="i-caution" name=${what} says=${row.says} /></li>`;
 }
 
@@ -107,7 +114,10 @@ export function screen({ store }) {
     say(words || t('sync.mark.home.spoken'));
   };
   const save = async () => {
-    await saveFile(await store.saveToFile(), `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`);
+    await saveFile(
+      await store.saveToFile(),
+      `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`,
+    );
     say(t('sync.file.saved'));
   };
   return html`<${Page} title=${t('sync')} now="more" back=${{ to: '/more', says: t('more') }}><div class="left"><section class="hello"><h1 tabindex="-1">${t('sync')}</h1></section>

@@ -9,35 +9,55 @@ import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
 /** @param {any} joint */
-const stopped = (joint) => t(joint.pass_number ? 'tonight.stopped' : 'tonight.stopped.hand', { day: day(joint.last), pass: joint.pass_number });
+const stopped = (joint) =>
+  t(joint.pass_number ? 'tonight.stopped' : 'tonight.stopped.hand', {
+    day: day(joint.last),
+    pass: joint.pass_number,
+  });
 
 /** @param {any} joint */
-const nextWords = (joint) => (joint.next === null ? '' : t('tonight.next', { noun: joint.noun ?? t('joint.noun'), number: joint.next }));
+const nextWords = (joint) =>
+  joint.next === null
+    ? ''
+    : t('tonight.next', { noun: joint.noun ?? t('card.noun'), number: joint.next });
 
 /** The joint to go on with, open as a card. @param {{joint: any, going: boolean}} props */
 function First({ joint, going }) {
   const name = inSentence(joint.name);
-  const says = going ? [stopped(joint), nextWords(joint)].filter(Boolean).join(', ') : t('joint.size', { count: joint.count, size: joint.thread ?? '' });
+  const says = going
+    ? [stopped(joint), nextWords(joint)].filter(Boolean).join(', ')
+    : t('card.size', { count: joint.count, size: joint.thread ?? '' });
   return html`<article class="sheet step"><header><h2>${t(going ? 'tonight.finish' : 'tonight.begin', { name })}</h2></header><p class="soft">${says}</p>
     <ul class="fetch"><li><${Icon} name="i-wrench" /><span><b>${t('tonight.figures')}</b><${Torques} joint=${joint} /></span><span></span></li>
     <li><${Icon} name="i-drop" /><span><b>${t('tonight.lubricant')}</b>${joint.lubricant ?? t('tonight.lubricant.none')}</span><span></span></li></ul><${Source} text=${joint.source} /></article>`;
 }
 
 /** @param {{title: string, children?: any}} props */
-const Part = ({ title, children }) => html`<div class="sect"><h2>${title}</h2></div><ul class="sheet">${children}</ul>`;
+const Part = ({ title, children }) =>
+  html`<div class="sect"><h2>${title}</h2></div><ul class="sheet">${children}</ul>`;
 
 /** @param {any[]} joints @param {(joint: any) => string} says */
-const jointRows = (joints, says) => joints.map((joint) => html`<li key=${joint.id}><${Row} href=${`/joint/${joint.id}`} icon="i-star" name=${joint.name} says=${says(joint)} /></li>`);
+const jointRows = (joints, says) =>
+  joints.map(
+    (joint) =>
+      html`<li key=${joint.id}><${Row} href=${`/joint/${joint.id}`} icon="i-star" name=${joint.name} says=${says(joint)} /></li>`,
+  );
 
 /** @param {any} look */
-const lookPath = (look) => (look.holder ? `/inspect/${look.holder}${look.kind ? `?kind=${look.kind}` : ''}` : `/inspect/${look.part}`);
+const lookPath = (look) =>
+  look.holder
+    ? `/inspect/${look.holder}${look.kind ? `?kind=${look.kind}` : ''}`
+    : `/inspect/${look.part}`;
 
 /** @param {{view: any}} props */
 function Rest({ view }) {
   const [first, ...going] = view.go_on;
   const begin = first ? view.begin : view.begin.slice(1);
-  const held = (/** @type {any} */ one) => one.held.map((/** @type {any} */ part) => t(`held.${part.why}`, { part: part.name })).join('. ');
-  return html`${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('joint.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
+  const held = (/** @type {any} */ one) =>
+    one.held
+      .map((/** @type {any} */ part) => t(`held.${part.why}`, { part: part.name }))
+      .join('. ');
+  return html`${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('card.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
     ${view.look.length > 0 && html`<${Part} title=${t('tonight.look')}>${view.look.map((/** @type {any} */ one) => html`<li key=${`${one.holder}${one.kind}${one.part}`}><${Row} href=${lookPath(one)} icon="i-find" name=${[one.kind_name, one.name].filter(Boolean).join(', ')} says=${t('tonight.left', { n: one.left })} figure=${one.left} /></li>`)}</${Part}>`}
     ${view.put.length > 0 && html`<${Part} title=${t('tonight.put')}>${view.put.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/move/${one.id}`} icon="i-move" name=${one.name} says=${t('place.unknown')} /></li>`)}</${Part}>`}
     ${view.held.length > 0 && html`<${Part} title=${t('tonight.held')}>${jointRows(view.held, held)}</${Part}>`}
@@ -47,31 +67,59 @@ function Rest({ view }) {
 /** @param {any} view @returns {{label: string, second: string, href: string} | null} the first thing to do */
 function firstAct(view) {
   const joint = view.go_on[0] ?? view.begin[0];
-  if (joint) return { label: t('tonight.start', { name: inSentence(joint.name) }), second: view.go_on[0] ? nextWords(joint) : t('joint.size', { count: joint.count, size: joint.thread ?? '' }), href: `/joint/${joint.id}` };
+  if (joint)
+    return {
+      label: t('tonight.start', { name: inSentence(joint.name) }),
+      second: view.go_on[0]
+        ? nextWords(joint)
+        : t('card.size', { count: joint.count, size: joint.thread ?? '' }),
+      href: `/joint/${joint.id}`,
+    };
   const look = view.look[0];
-  return look ? { label: t('tonight.inspect', { name: inSentence(look.kind_name ?? look.name) }), second: t('tonight.left', { n: look.left }), href: lookPath(look) } : null;
+  return look
+    ? {
+        label: t('tonight.inspect', { name: inSentence(look.kind_name ?? look.name) }),
+        second: t('tonight.left', { n: look.left }),
+        href: lookPath(look),
+      }
+    : null;
 }
 
 /** @param {any} view */
-const isEmpty = (view) => ['go_on', 'begin', 'look', 'put', 'no_value', 'held'].every((name) => view[name].length === 0);
+const isEmpty = (view) =>
+  ['go_on', 'begin', 'look', 'put', 'no_value', 'held'].every((name) => view[name].length === 0);
 
 /** Nothing to do: on the first day, or when everything is done. @param {{fresh: boolean}} props */
 function Nothing({ fresh }) {
-  const act = fresh ? html`<${Act} href="/labels" label=${t('labels')} second=${t('more.labels.says')} />` : html`<${Act} href="/scan" label=${t('doors.scan')} second=${t('scan.open.record')} />`;
-  return html`<${Empty} icon=${fresh ? 'i-label' : 'm-done'} says=${t(fresh ? 'first-day' : 'tonight.empty')} then=${t(fresh ? 'first-day.then' : 'tonight.empty.then')} /><${Dock}>${act}</${Dock}>`;
+  const act = fresh
+    ? html`<${Act} href="/labels" label=${t('labels')} second=${t('more.labels.says')} />`
+    : html`<${Act} href="/scan" label=${t('doors.scan')} second=${t('scan.open.record')} />`;
+  return html`<${Empty} icon=${fresh ? 'i-label' : 'i-home'} says=${t(fresh ? 'first-day' : 'tonight.empty')} then=${t(fresh ? 'first-day.then' : 'tonight.empty.then')} /><${Dock}>${act}</${Dock}>`;
 }
+
+/** @param {{view: any, fresh: boolean}} props */
+function Evening({ view, fresh }) {
+  if (isEmpty(view)) return html`<div class="left"><${Title} /><${Nothing} fresh=${fresh} /></div>`;
+  const joint = view.go_on[0] ?? view.begin[0];
+  const act = firstAct(view);
+  const count = view.go_on.length + view.begin.length + view.look.length;
+  return html`<div class="left"><${Title} says=${t('tonight.can', { n: count })} />
+    ${joint && html`<${First} joint=${joint} going=${Boolean(view.go_on[0])} />`}
+    ${act && html`<${Dock}><${Act} ...${act} /></${Dock}>`}</div>
+    <div class="right"><${Rest} view=${view} /></div>`;
+}
+
+/** @param {{says?: string}} props */
+const Title = ({ says }) =>
+  html`<section class="hello"><h1 tabindex="-1">${t('tonight')}</h1>${says && html`<p class="soft">${says}</p>`}</section>`;
 
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const { state, workshop } = useSlice(store, (s) => s.tonightSlice(), []);
   const view = workshop && tonightView(workshop);
-  const joint = view?.go_on[0] ?? view?.begin[0];
-  const count = view ? view.go_on.length + view.begin.length + view.look.length : 0;
-  const act = view && firstAct(view);
-  const empty = view && isEmpty(view);
-  return html`<${Page} title=${t('tonight')} now="tonight" demo=${joint?.invented} ready=${state === 'ready'}><div class="left"><section class="hello"><h1 tabindex="-1">${t('tonight')}</h1>
-    ${view && !empty && html`<p class="soft">${t('tonight.can', { n: count })}</p>`}</section>
-    ${!view && html`<${Wait} />`}${empty && html`<${Nothing} fresh=${workshop.all('part').length === 0} />`}
-    ${joint && html`<${First} joint=${joint} going=${Boolean(view.go_on[0])} />`}${act && html`<${Dock}><${Act} ...${act} /></${Dock}>`}</div>
-    ${view && !empty && html`<div class="right"><${Rest} view=${view} /></div>`}</${Page}>`;
+  const invented = view?.go_on
+    .concat(view.begin)
+    .some((/** @type {any} */ joint) => joint.invented);
+  return html`<${Page} title=${t('tonight')} now="tonight" demo=${invented} ready=${state === 'ready'}>
+    ${view ? html`<${Evening} view=${view} fresh=${workshop.all('part').length === 0} />` : html`<div class="left"><${Title} /><${Wait} /></div>`}</${Page}>`;
 }

@@ -7,12 +7,24 @@ import { texts as inspect } from './inspect.js';
 import { texts as record } from './record.js';
 import { texts as run } from './run.js';
 import { texts as scan } from './scan.js';
+import { texts as sync } from './sync.js';
 import { spoken, texts as units } from './units.js';
 
 /** @typedef {string | {zero?: string, one: string, other: string}} Text */
 
 /** @type {Record<string, Text>} */
-const all = { ...frame, ...record, ...scan, ...desk, ...errors, ...units, ...run, ...inspect, ...forms };
+const all = {
+  ...frame,
+  ...record,
+  ...scan,
+  ...desk,
+  ...sync,
+  ...errors,
+  ...units,
+  ...run,
+  ...inspect,
+  ...forms,
+};
 
 const plural = new Intl.PluralRules('en');
 const figure = new Intl.NumberFormat(navigator.languages[0]);

@@ -33,6 +33,7 @@ export const texts = {
   'type.field': 'Eight signs of the label',
   'type.signs': 'Signs',
   'type.erase': 'Erase',
+  'type.camera': 'Camera',
   'type.open': 'Look it up',
   'type.left': { one: 'One more sign.', other: '{n} more signs.' },
   'type.fits': 'The last sign fits.',

@@ -2,10 +2,10 @@
 
 /** @type {Record<string, string>} */
 export const spoken = {
-  'N·m': 'newton-metres',
-  'lbf·ft': 'pound-feet',
-  'lbf·in': 'pound-inches',
-  'kgf·m': 'kilogram-metres',
+  N·m: 'newton-metres',
+  lbf·ft: 'pound-feet',
+  lbf·in: 'pound-inches',
+  kgf·m: 'kilogram-metres',
   '°': 'degrees',
   mm: 'millimetres',
   in: 'inches',
