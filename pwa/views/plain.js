@@ -135,6 +135,24 @@ export function once(ids) {
 }
 
 /**
+ * Whether two JSON values say the same, whatever the order of their keys.
+ * @param {unknown} one
+ * @param {unknown} other
+ * @returns {boolean}
+ */
+export function alike(one, other) {
+  if (Array.isArray(one) && Array.isArray(other)) {
+    return one.length === other.length && one.every((each, i) => alike(each, other[i]));
+  }
+  if (!isMapping(one) || !isMapping(other)) return one === other;
+  const keys = Object.keys(one);
+  return (
+    keys.length === Object.keys(other).length &&
+    keys.every((key) => Object.hasOwn(other, key) && alike(one[key], other[key]))
+  );
+}
+
+/**
  * A list sorted by a key; what is equal stays in its order.
  * @template T
  * @param {Iterable<T>} lines

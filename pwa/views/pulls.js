@@ -51,15 +51,14 @@ export function pulls(joint, run, plan, workshop) {
   return run.facts
     .filter(({ heading }) => heading === 'pull')
     .map((fact) => {
-      const pass = plan.passes.get(String(fact.body.pass)) ?? null;
-      const fastener = plan.fasteners.get(String(fact.body.fastener)) ?? null;
+      const { pass, fastener } = placeOf(fact, plan);
       const voided = voidedAt(fact, loosenings);
       const flags = ownFlags(fact, pass, fastener, { so, joint, workshop });
       if (pass && fastener) remember(so, fact, pass, fastener, voided);
-      const ignored = voided ? [] : loosenings.filter((each) => ignores(fact, each));
-      if (ignored.length) flags.push('loosened-meanwhile');
-      const since = ignored.map(({ order }) => order);
-      if (flags.includes('stale')) since.push(plan.since);
+      /** @type {{order: string}[]} */
+      const since = voided ? [] : loosenings.filter((each) => ignores(fact, each));
+      if (since.length) flags.push('loosened-meanwhile');
+      if (flags.includes('stale')) since.push({ order: plan.since });
       const reason = reasonSince(accepted.get(fact.id), since);
       return marked(fact, { fastener, pass, void: voided, flags, accepted: reason });
     });
@@ -68,11 +67,22 @@ export function pulls(joint, run, plan, workshop) {
 /**
  * The latest reason that was given knowing all there is to doubt.
  * @param {{order: string, says: string}[] | undefined} accepted
- * @param {string[]} since
+ * @param {{order: string}[]} since
  */
 function reasonSince(accepted, since) {
-  const given = accepted?.find(({ order }) => since.every((each) => order > each));
+  const given = accepted?.find(({ order }) => since.every((each) => order > each.order));
   return given?.says ?? null;
+}
+
+/**
+ * @param {Fact} fact
+ * @param {Programme} plan
+ */
+function placeOf({ body }, plan) {
+  return {
+    pass: plan.passes.get(String(body.pass)) ?? null,
+    fastener: plan.fasteners.get(String(body.fastener)) ?? null,
+  };
 }
 
 /**

@@ -12,9 +12,10 @@ from witnessmark.errors import TradeError
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.trade import label
 from witnessmark.views import plain, things
+from witnessmark.views.near import near
 
 HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
-MOST, MOST_NEAR = 20, 5
+MOST = 20
 _WORD = re.compile(r"[^ \t\r\n\u00a0.,;:/()\[\]\"'|–-]+")
 _CODE, _EXACT, _BEGINS, _WORDS_OF_NAME, _WORDS, _INSIDE = range(6)
 _WHY = ("code", "name", "name", "name", "words", "words")
@@ -103,7 +104,9 @@ def find(rows: Sequence[Row] | Index, query: str) -> dict[str, Any]:
         "code": code,
         "count": sum(len(rank) for ranks in hits.values() for rank in ranks),
         "groups": [_group(each, hits[each]) for each in HEADINGS if each in hits],
-        "near": [] if hits or not wanted else _near(ready, wanted),
+        "near": []
+        if hits or not wanted
+        else near(((each.row, each.name, each.names) for each in ready), wanted, HEADINGS),
     }
 
 
@@ -147,45 +150,3 @@ def _group(heading: str, ranks: list[list[tuple[Found, str]]]) -> dict[str, Any]
             for found, why in hits[:MOST]
         ],
     }
-
-
-def _near(ready: Iterable[Found], wanted: list[str]) -> list[dict[str, Any]]:
-    """Things whose name has a word that is nearly the longest typed; the nearest first."""
-    longest = max(wanted, key=len)
-    most = 1 if len(longest) < 5 else 2  # noqa: PLR2004
-    far: dict[str, int] = {}
-    by_distance: list[dict[str, dict[str, Any]]] = [{} for _ in range(most + 1)]
-    for each in ready:
-        row = each.row
-        for name in each.names:
-            if name not in far:
-                far[name] = distance(longest, name, most)
-            if far[name] <= most and row["heading"] in HEADINGS:
-                line = {"id": row["id"], "heading": row["heading"], "name": row.get("name")}
-                by_distance[far[name]].setdefault(each.name, line)
-                break
-    nearest = [line for lines in by_distance for line in lines.values()]
-    return nearest[:MOST_NEAR]
-
-
-def distance(one: str, other: str, most: int) -> int:
-    """Signs to change, add, leave out or swap with a neighbour; most + 1 when it is more.
-
-    A longer word is compared by its beginning too, as the typed one may not be finished.
-    """
-    if abs(len(one) - len(other)) > most:
-        if len(other) < len(one):
-            return most + 1
-        other = other[: len(one)]
-    two_ago: list[int] = []
-    above = list(range(len(other) + 1))
-    for i, sign in enumerate(one, 1):
-        line = [i]
-        for j, against in enumerate(other, 1):
-            cost = min(above[j] + 1, line[j - 1] + 1, above[j - 1] + (sign != against))
-            swapped = i > 1 and j > 1 and sign == other[j - 2] and one[i - 2] == against
-            line.append(min(cost, two_ago[j - 2] + 1) if swapped else cost)
-        if min(line) > most:
-            return most + 1
-        two_ago, above = above, line
-    return min(above[-1], most + 1)

@@ -44,7 +44,7 @@ def _part(id_: str, role: str, joint: Subject, run: Run | None, workshop: Worksh
         for each in standing(part, "verdict")
     ]
     held, since = _judged(said)
-    if held is None and _single_use(part, workshop) and _used_before(id_, joint, run, workshop):
+    if held is None and is_single_use(part, workshop) and _used_before(id_, joint, run, workshop):
         held, since = "used-already", ""
     name = plain.text(value(part, "name"))
     return JointPart(id_, role, name, plain.once(word for word, _ in said), held, since)
@@ -61,7 +61,8 @@ def _judged(said: list[tuple[str, str]]) -> tuple[str | None, str]:
     return None, ""
 
 
-def _single_use(part: Subject | None, workshop: Workshop) -> bool:
+def is_single_use(part: Subject | None, workshop: Workshop) -> bool:
+    """Whether a part is used once; what it says itself goes before what its kind says."""
     own = value(part, "single_use")
     kind = workshop.subject(str(value(part, "kind")))
     return own is True or (own is not False and value(kind, "single_use") is True)

@@ -7,9 +7,9 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
+from witnessmark.views.holder_rows import counts_of, holder_row, part_row
 from witnessmark.views.joint_lines import note_lines
 
-MARKS = (*things.VERDICTS, "look", "ask")
 LATELY = 10
 
 
@@ -29,7 +29,7 @@ def holder(workshop: Workshop, id_: str) -> dict[str, Any]:
         **lies,
         "chain": things.chain(workshop, id_),
         "rows": rows,
-        "counts": _counts(rows),
+        "counts": counts_of(rows),
         "next": _next(rows),
         "lately": _lately(workshop, id_),
         "after": {"place": [each["id"] for each in standing(subject, "place")]},
@@ -60,79 +60,15 @@ def _rows(workshop: Workshop, id_: str) -> list[dict[str, Any]]:
     for each in pieces(workshop, id_):
         kind = plain.text(value(each, "kind"))
         groups.setdefault(f"kind {kind}" if kind else f"part {each['id']}", []).append(each)
-    rows = [_part_row(workshop, id_, group) for group in groups.values()]
-    rows.sort(key=lambda row: (plain.natural(row["name"]), str(row["kind"]), str(row["id"])))
+    rows = [part_row(workshop, id_, group) for group in groups.values()]
+    rows.sort(key=lambda row: (plain.natural(row["name"]), row["kind"] or "", row["id"] or ""))
     inner = [
         each
         for each in workshop.linked(id_, "lies-in")
         if each["heading"] == "holder" and not each["hidden"]
     ]
     inner.sort(key=lambda each: (plain.natural(_name(each)), each["id"]))
-    return rows + [_holder_row(each) for each in inner]
-
-
-def _part_row(workshop: Workshop, id_: str, group: list[Subject]) -> dict[str, Any]:
-    parts = [_piece(id_, each) for each in group]
-    verdicts = dict.fromkeys(MARKS, 0)
-    for each in parts:
-        verdicts[each["mark"]] += each["quantity"]
-    marks = plain.once(each["mark"] for each in parts)
-    kind = plain.text(value(group[0], "kind"))
-    several = len(parts) > 1
-    of_kind = workshop.subject(kind) if kind else None
-    plural = plain.text(value(of_kind, "plural")) or things.name_of(workshop, kind)
-    return {
-        "id": None if several else parts[0]["id"],
-        "heading": "part",
-        "kind": kind,
-        "name": (plural if several else None) or parts[0]["name"] or plural,
-        "quantity": sum(each["quantity"] for each in parts),
-        "verdicts": verdicts,
-        "gone": sum(1 for each in parts if each["gone"]),
-        "mark": marks[0] if len(marks) == 1 else "mixed",
-        "parts": parts,
-    }
-
-
-def _piece(id_: str, part: Subject) -> dict[str, Any]:
-    gone = [
-        plain.text(each["body"].get("gone"))
-        for each in standing(part, "place")
-        if each["body"].get("in") == id_
-    ]
-    count = things.quantity(part)
-    return {
-        "id": part["id"],
-        "name": _name(part),
-        "quantity": 0 if count is None else count,
-        "mark": things.mark(part),
-        "gone": next((each for each in gone if each), None),
-        "lies_ask": len(standing(part, "place")) > 1,
-    }
-
-
-def _holder_row(inner: Subject) -> dict[str, Any]:
-    return {
-        "id": inner["id"],
-        "heading": "holder",
-        "kind": None,
-        "name": _name(inner),
-        "quantity": 1,
-        "verdicts": dict.fromkeys(MARKS, 0),
-        "gone": 0,
-        "mark": "holder",
-        "parts": [],
-    }
-
-
-def _counts(rows: list[dict[str, Any]]) -> dict[str, int]:
-    parts = [row for row in rows if row["heading"] == "part"]
-    return {
-        "parts": sum(row["quantity"] for row in parts),
-        "holders": len(rows) - len(parts),
-        **{mark: sum(row["verdicts"][mark] for row in parts) for mark in MARKS},
-        "gone": sum(row["gone"] for row in parts),
-    }
+    return rows + [holder_row(each) for each in inner]
 
 
 def _next(rows: list[dict[str, Any]]) -> dict[str, Any]:

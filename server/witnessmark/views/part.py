@@ -7,6 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
+from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
 from witnessmark.views.summary import summary
 
@@ -26,7 +27,7 @@ def part(workshop: Workshop, id_: str) -> dict[str, Any]:
         "name": plain.text(value(subject, "name")),
         **things.kind(workshop, subject),
         "quantity": things.quantity(subject),
-        "single_use": _single_use(workshop, subject),
+        "single_use": is_single_use(subject, workshop),
         "thread": plain.text(value(subject, "thread")),
         "note": plain.text(value(subject, "note")),
         **things.labels(workshop, id_),
@@ -60,12 +61,6 @@ def _joints(workshop: Workshop, id_: str) -> list[dict[str, Any]]:
     lines = [summary(workshop, joint, role) for joint, role in roles.items()]
     lines.sort(key=lambda line: (plain.natural(line["name"]), line["id"]))
     return lines
-
-
-def _single_use(workshop: Workshop, subject: Subject | None) -> bool:
-    own = value(subject, "single_use")
-    kind = workshop.subject(str(value(subject, "kind")))
-    return own is True or (own is not False and value(kind, "single_use") is True)
 
 
 def _origin(workshop: Workshop, subject: Subject | None) -> dict[str, Any]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Iterable
 from typing import Any
@@ -19,8 +20,9 @@ def text(value: object) -> str | None:
 
 
 def whole(value: object) -> int | None:
-    """The whole number, or None; true and false are none."""
-    return value if isinstance(value, int) and not isinstance(value, bool) else None
+    """The whole number both languages can count with, or None; true and false are none."""
+    known = isinstance(value, int) and not isinstance(value, bool) and abs(value) < 2**53
+    return value if known else None  # type: ignore[return-value]
 
 
 def listed(value: object) -> list[Any]:
@@ -72,6 +74,11 @@ def _piece(piece: str) -> tuple[int, int, str]:
         digits = piece.lstrip("0")
         return 0, len(digits), digits
     return 1, 0, piece
+
+
+def alike(one: object, other: object) -> bool:
+    """Whether two JSON values say the same; true is not 1."""
+    return json.dumps(one, sort_keys=True) == json.dumps(other, sort_keys=True)
 
 
 def once(ids: Iterable[str]) -> list[str]:

@@ -158,9 +158,9 @@ def lost(subject: Subject | None) -> list[dict[str, Any]]:
         }
         for name, said in (subject["fields"].items() if subject else ())
         for claim in said["lost"]
-        if claim["value"] != said["value"]
+        if not plain.alike(claim["value"], said["value"])
     ]
-    lines.sort(key=lambda line: (line["order"], line["field"]), reverse=True)
+    lines.sort(key=lambda line: (line["order"], line["field"], line["entry"]), reverse=True)
     return lines
 
 

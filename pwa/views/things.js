@@ -1,0 +1,200 @@
+/** What parts and holders have alike: labels, where they lie, verdict, count, history. */
+import { standing, value } from '../log/workshop.js';
+import { madeBy } from './joint_lines.js';
+import * as plain from './plain.js';
+
+/** @typedef {import('../log/values.js').Subject} Subject */
+/** @typedef {plain.Workshop} Workshop */
+
+export const VERDICTS = Object.freeze(['use', 'spare', 'machine', 'scrap']);
+const DEEPEST = 20;
+
+/**
+ * The name of a thing by its id, or null.
+ * @param {Workshop} workshop
+ * @param {unknown} id
+ */
+export function nameOf(workshop, id) {
+  return typeof id === 'string' ? plain.text(value(workshop.subject(id), 'name')) : null;
+}
+
+/**
+ * Whether it is here, and whether what made it was struck out.
+ * @param {Subject | null} subject
+ */
+export function described(subject) {
+  return { here: (subject?.heading ?? null) !== null, hidden: subject?.hidden ?? false };
+}
+
+/**
+ * The codes that mark a thing, and those of them that mark another thing too.
+ * @param {Workshop} workshop
+ * @param {string} id
+ */
+export function labels(workshop, id) {
+  const marking = workshop.linked(id, 'marks');
+  const asks = marking.map((label) => {
+    const marked = standing(label, 'label').flatMap(({ body }) => plain.text(body.marks) ?? []);
+    return { code: label.id, things: plain.once(marked) };
+  });
+  return {
+    codes: marking.map((label) => label.id),
+    codes_ask: asks.filter(({ things }) => things.length > 1),
+  };
+}
+
+/**
+ * Where it lies; several where two were kept and a person must say.
+ * @param {Workshop} workshop
+ * @param {Subject | null} subject
+ */
+export function lies(workshop, subject) {
+  const lines = standing(subject, 'place').map((fact) => {
+    const holder = plain.text(fact.body.in);
+    return {
+      id: fact.id,
+      holder,
+      name: nameOf(workshop, holder),
+      where: plain.text(fact.body.where),
+      gone: plain.text(fact.body.gone),
+      chain: chain(workshop, holder),
+      ...madeBy(fact),
+    };
+  });
+  return { lies: lines, lies_ask: lines.length > 1 };
+}
+
+/**
+ * The holders around a holder, nearest first, without itself.
+ * @param {Workshop} workshop
+ * @param {string | null} id
+ */
+export function chain(workshop, id) {
+  /** @type {{id: string, name: string | null}[]} */
+  const around = [];
+  const seen = new Set([id]);
+  let at = id ? workshop.subject(id) : null;
+  while (at && around.length < DEEPEST) {
+    const outer = standing(at, 'place').flatMap(({ body }) => plain.text(body.in) ?? [])[0];
+    if (outer === undefined || seen.has(outer)) break;
+    seen.add(outer);
+    at = workshop.subject(outer);
+    around.push({ id: outer, name: plain.text(value(at, 'name')) });
+  }
+  return around;
+}
+
+/**
+ * The verdict that stands; word is null when there is none, or two that differ.
+ * @param {Subject | null} subject
+ */
+export function verdict(subject) {
+  const lines = standing(subject, 'verdict').map((fact) => ({
+    id: fact.id,
+    verdict: plain.text(fact.body.verdict),
+    reason: plain.text(fact.body.reason),
+    inspection: plain.text(fact.body.inspection),
+    ...madeBy(fact),
+  }));
+  const words = plain.once(lines.map((line) => line.verdict));
+  return {
+    word: words.length === 1 ? (words[0] ?? null) : null,
+    ask: words.length > 1,
+    standing: lines,
+  };
+}
+
+/**
+ * use, spare, machine, scrap; look where nobody judged it yet, ask where two differ.
+ * @param {Subject | null} subject
+ */
+export function mark(subject) {
+  const { ask, word } = verdict(subject);
+  if (ask) return 'ask';
+  return word !== null && VERDICTS.includes(word) ? word : 'look';
+}
+
+/**
+ * How many: as described, one where nothing is said, plus what was added, less what was taken.
+ * Below zero is shown as it is: somebody took more than was there.
+ * @param {Subject | null} subject
+ */
+export function quantity(subject) {
+  if (!subject) return null;
+  const kept = plain.whole(value(subject, 'quantity')) ?? 1;
+  return kept + counted(subject, 'add') - counted(subject, 'take');
+}
+
+/**
+ * @param {Subject} subject
+ * @param {string} heading
+ */
+function counted({ facts }, heading) {
+  const found = facts.filter((fact) => fact.heading === heading && fact.struck === null);
+  return found.reduce((sum, { body }) => sum + (plain.whole(body.count) ?? 0), 0);
+}
+
+/**
+ * What was struck out of it, newest first.
+ * @param {Subject | null} subject
+ */
+export function strikes(subject) {
+  if (!subject) return [];
+  const headings = new Map(subject.facts.map(({ id, heading }) => [id, heading]));
+  return subject.strikes
+    .filter(({ counts }) => counts)
+    .reverse()
+    .map(({ id, target, reason, made, by, device }) => ({
+      id,
+      about: target,
+      heading: headings.get(target) ?? subject.heading,
+      reason,
+      made,
+      by: by ?? null,
+      device,
+    }));
+}
+
+/**
+ * What its description said before, newest first: "was 'tray 4', changed on the tablet".
+ * @param {Subject | null} subject
+ */
+export function lost(subject) {
+  const lines = Object.entries(subject?.fields ?? {}).flatMap(([field, said]) =>
+    said.lost
+      .filter((claim) => !plain.alike(claim.value, said.value))
+      .map(({ value: was, device, order, entry }) => ({ field, value: was, device, order, entry })),
+  );
+  return plain.sorted(lines, ({ order, field, entry }) => [order, field, entry]).reverse();
+}
+
+/**
+ * What it is, with the criteria and reasons its kind brings.
+ * @param {Workshop} workshop
+ * @param {Subject | null} subject
+ */
+export function kind(workshop, subject) {
+  const id = plain.text(value(subject, 'kind'));
+  const found = id ? workshop.subject(id) : null;
+  const reasons = plain.mapping(value(found, 'reasons'));
+  return {
+    kind: id && {
+      id,
+      name: plain.text(value(found, 'name')),
+      plural: plain.text(value(found, 'plural')),
+    },
+    criteria: plain.mappings(value(found, 'criteria')).map((each) => ({
+      id: plain.text(each.id),
+      asks: plain.text(each.asks),
+      hint: plain.text(each.hint),
+      good: plain.text(each.good),
+      bad: plain.text(each.bad),
+    })),
+    reasons: {
+      use: plain.texts(reasons.use),
+      spare: plain.texts(reasons.spare),
+      machine: plain.texts(reasons.machine),
+      scrap: plain.texts(reasons.scrap),
+    },
+  };
+}
