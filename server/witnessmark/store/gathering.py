@@ -14,7 +14,6 @@ from sqlalchemy import ColumnElement, Connection, select
 from witnessmark.log.values import Ordered
 from witnessmark.store import tables
 from witnessmark.store.among import among
-from witnessmark.store.offering import filed
 
 STRIKE = "strike-out"
 
@@ -97,7 +96,7 @@ def gathered(
 def _line(seq: int, order: str | None, text: str) -> Line:
     facts: dict[str, Any] = json.loads(text)
     given = Ordered(entry=facts, order=order or facts["stamp"])
-    return Line(seq, facts["id"], filed(facts["heading"]), filed(facts["about"]), given)
+    return Line(seq, facts["id"], facts["heading"], facts["about"], given)
 
 
 def _about(

@@ -26,19 +26,11 @@ def offered(taken: entry.Taken, order: str | None) -> Offered:
     facts = taken.facts
     return Offered(
         facts["id"],
-        filed(facts["heading"]),
-        filed(facts["about"]),
-        filed(facts["device"]),
+        facts["heading"],
+        facts["about"],
+        facts["device"],
         facts["n"],
         facts["stamp"],
         taken.text,
         order,
     )
-
-
-def filed(text: str) -> str:
-    """A text as it may stand in a column; the stored entry itself keeps every sign.
-
-    PostgreSQL takes no zero sign in a text, and an id may hold one.
-    """
-    return text.replace("\0", "\ufffd") if "\0" in text else text

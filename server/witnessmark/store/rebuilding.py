@@ -11,7 +11,6 @@ from witnessmark.log.digest import added, as_hex, digest
 from witnessmark.store import tables
 from witnessmark.store.log_append import read_head
 from witnessmark.store.numbers import note_numbers
-from witnessmark.store.offering import filed
 from witnessmark.store.projecting import project_all
 
 _READ_AT_ONCE = 1_000
@@ -54,7 +53,7 @@ def _recount(connection: Connection, workshop: str) -> list[str]:
         total = added(total, [digest(row.text, row.order)])
         count, last = count + 1, row.seq
         facts = json.loads(row.text)
-        made.append((filed(facts["device"]), facts["n"]))
+        made.append((facts["device"], facts["n"]))
         latest = max(latest or "", row.order or facts["stamp"])
     note_numbers(connection, workshop, made)
     kept = read_head(connection, workshop)

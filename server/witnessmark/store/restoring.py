@@ -20,7 +20,6 @@ from witnessmark.store.errors import FileUnreadable, FolderNotEmpty
 from witnessmark.store.importing import read_photos
 from witnessmark.store.log_append import EntryRow, insert_entries
 from witnessmark.store.numbers import note_numbers
-from witnessmark.store.offering import filed
 from witnessmark.store.opened import Store
 from witnessmark.store.opening import open_store
 from witnessmark.store.photos import keep_file, note_photo
@@ -108,7 +107,7 @@ class _Copy:
         self.total = added(self.total, [digest(text, order)])
         self.latest = max(self.latest, order or facts["stamp"])
         self.rows.append((self.workshop, self.count, facts["id"], order, line.get("carrier"), text))
-        self.numbers.append((filed(facts["device"]), facts["n"]))
+        self.numbers.append((facts["device"], facts["n"]))
         if len(self.rows) >= _ROWS_AT_ONCE:
             self.write()
         return bool(line["seq"] == self.count)
