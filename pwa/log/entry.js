@@ -24,7 +24,7 @@ export const DEEPEST = 16;
 const MOST_AFTER = 8;
 const utf8 = new TextEncoder();
 
-const RULES = {
+const envelope = shape({
   id: must(entryId),
   heading: must(id),
   about: must(id),
@@ -37,9 +37,7 @@ const RULES = {
   after: mayBe(lines(id, MOST_AFTER)),
   repairs: mayBe(id),
   body: must(facts),
-};
-const FIELDS = new Set(Object.keys(RULES));
-const envelope = shape(RULES);
+});
 
 /**
  * An entry that may be kept: its facts, and the canonical text that is stored.
@@ -58,12 +56,6 @@ export function take(given) {
   const entry = /** @type {import('./values.js').Entry} */ (given);
   const whole = canonical(entry);
   bounds(whole);
-  const strange = Object.keys(entry)
-    .sort()
-    .find((name) => !FIELDS.has(name));
-  if (strange !== undefined) {
-    throw new TextNotClean({ trouble: `no entry has a field ${strange.slice(0, 40)}` });
-  }
   const trouble = envelope(entry);
   if (trouble) throw refusal(trouble, 'this entry');
   const unwell = bodyRefusal(entry);

@@ -30,7 +30,7 @@ MOST_AFTER = 8
 
 
 class EntrySchema(Shape):
-    """The fields of every entry, whatever its heading."""
+    """The fields of every entry; others are kept, for a newer device may know more."""
 
     id = EntryId(required=True)
     heading = Id(required=True)
@@ -46,7 +46,6 @@ class EntrySchema(Shape):
     body = Facts(required=True)
 
 
-FIELDS = frozenset(EntrySchema().fields)
 _envelope = compiled(EntrySchema)
 
 
@@ -75,9 +74,6 @@ def take(facts: object) -> Taken:
         raise facts.refusal if isinstance(facts, Flaw) else NotAnObject()
     text = canonical(facts)
     _bounds(text)
-    if not FIELDS.issuperset(facts):
-        strange = min(facts.keys() - FIELDS)
-        raise TextNotClean(trouble=f"no entry has a field {strange[:40]}")
     if trouble := _envelope(facts):
         raise refusal(trouble, "this entry")
     if unwell := body_refusal(facts):
