@@ -3,12 +3,17 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 
 /**
+ * @template T
+ * @typedef {Partial<T> | ((was: T) => Partial<T>)} Change
+ */
+
+/**
  * A value that is read from the disk once and written there at each change.
  * @template {Record<string, any>} T
  * @param {any} store
  * @param {string} name
  * @param {T} initial
- * @returns {[T | null, (change: Partial<T>) => void, () => Promise<void>]} null until it has been read;
+ * @returns {[T | null, (change: Change<T>) => void, () => Promise<void>]} null until it has been read;
  *   change; forget, resolved when the disk has forgotten it
  */
 export function useDraft(store, name, initial) {
@@ -28,8 +33,10 @@ export function useDraft(store, name, initial) {
     };
   }, [name]);
   const change = useCallback(
-    (/** @type {Partial<T>} */ part) => {
-      now.current = /** @type {T} */ ({ ...initial, ...now.current, ...part });
+    (/** @type {Change<T>} */ part) => {
+      const was = /** @type {T} */ ({ ...initial, ...now.current });
+      // Quick fingers press twice before the screen is drawn anew, so a change may build on the last.
+      now.current = { ...was, ...(typeof part === 'function' ? part(was) : part) };
       setValue(now.current);
       store.setDraft(name, now.current);
     },

@@ -5,7 +5,8 @@ const LOUDNESS = 0.09;
 
 /**
  * Notes are [hertz, from second, for seconds]; buzz is what navigator.vibrate takes.
- * @type {Record<string, {notes: number[][], buzz: number[]}>}
+ * @typedef {[number, number, number]} Note
+ * @type {Record<'kept' | 'passDone' | 'flag' | 'notKept' | 'read' | 'wrong', {notes: Note[], buzz: number[]}>}
  */
 const ANSWERS = {
   kept: { notes: [[1320, 0, 0.07]], buzz: [40] },
@@ -84,9 +85,9 @@ function sight(what) {
   sightTimer = window.setTimeout(() => delete root.dataset.sight, what === 'passDone' ? 4000 : 700);
 }
 
-/** @param {number[][]} notes */
+/** @param {Note[]} notes */
 function sound(notes) {
-  if (!audio || audio.state !== 'running') return;
+  if (audio?.state !== 'running') return;
   for (const [pitch, from, length] of notes) {
     const start = audio.currentTime + from;
     const tone = audio.createOscillator();

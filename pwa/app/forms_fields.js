@@ -52,7 +52,9 @@ export function numberOf(typed) {
  */
 export function Chips({ label, value, words, onChange }) {
   return html`<fieldset><legend>${label}</legend><div class="chips">${words.map(
-    (word) => html`<${Key} key=${word.value} className="press" pressed=${word.value === value} label=${word.says}
+    (
+      word,
+    ) => html`<${Key} key=${word.value} className="press" pressed=${word.value === value} label=${word.says}
       onPress=${() => onChange(word.value)} />`,
   )}</div></fieldset>`;
 }

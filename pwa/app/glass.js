@@ -1,14 +1,7 @@
 /** What happens on the glass: every contact is watched, so that a press can be judged. */
 
 import { useEffect, useState } from 'preact/hooks';
-import {
-  contactDown,
-  contactEnd,
-  contactMove,
-  isWet,
-  LIMITS,
-  newGlass,
-} from './press_rules.js';
+import { contactDown, contactEnd, contactMove, isWet, LIMITS, newGlass } from './press_rules.js';
 
 export const glass = newGlass();
 /** @type {Set<() => void>} */
@@ -25,8 +18,28 @@ export const wake = () => {
   glass.woken = performance.now();
 };
 
-/** @param {PointerEvent} event a mouse has no palm and no drips */
-export const isFinger = (event) => event.pointerType !== 'mouse';
+/**
+ * A mouse has no palm and no drips; a screen reader's press has no pressure.
+ * @param {PointerEvent} event
+ */
+export const isFinger = (event) => event.pointerType !== 'mouse' && event.pressure !== 0;
+
+/** The last element a finger went down on. @type {Element | null} */
+let pressed = null;
+
+/**
+ * After a press has changed the screen, the browser still sends its click to whatever lies there
+ * now. Such a click was never meant for it.
+ * @param {any} event
+ */
+function stopGhost(event) {
+  const byFinger = event.pointerType === 'touch' || event.pointerType === 'pen';
+  if (!byFinger || !pressed || event.detail === 0) return;
+  const target = /** @type {Element} */ (event.target);
+  if (target.contains(pressed) || pressed.contains(target)) return;
+  event.preventDefault();
+  event.stopImmediatePropagation();
+}
 
 /**
  * Watches every contact on the page. Called once, by the page's start.
@@ -40,13 +53,15 @@ export function watchGlass(page) {
     if (cancelled) tell();
   };
   on('pointerdown', (event) => {
-    if (!isFinger(event)) return;
+    pressed = isFinger(event) ? event.target : null;
+    if (!pressed) return;
     // The finger's own gap is asked before the contact is entered as the latest one.
     const gap = event.timeStamp - glass.lastEnd;
     const alone = contactDown(glass, at(event));
     event.alone = alone && gap >= LIMITS.alone;
     if (!alone) tell();
   });
+  page.addEventListener('click', stopGhost, { capture: true });
   on('pointermove', (event) => contactMove(glass, at(event)));
   on('pointerup', end(false));
   on('pointercancel', end(true));

@@ -57,10 +57,10 @@ function handlers(held, manner, show) {
       if (!held.busy) show('down');
     },
     onPointerUp: (/** @type {PointerEvent} */ event) => release(held, manner, show, event, act),
-    onPointerCancel: (/** @type {PointerEvent} */ event) =>
-      release(held, manner, show, event, act),
+    onPointerCancel: (/** @type {PointerEvent} */ event) => release(held, manner, show, event, act),
     onClick: (/** @type {MouseEvent} */ event) => {
-      // A screen reader or a mouse gives a click without a judged contact; keys act on key-up.
+      // A screen reader or a mouse gives a click without a judged contact; keys act on key-up;
+      // a finger's click comes after its contact was judged, or is stopped as a ghost.
       const judged = held.judged && event.detail !== 0;
       held.judged = false;
       if (!judged) act(event);

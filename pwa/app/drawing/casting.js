@@ -35,6 +35,16 @@ function rowsOf(heads) {
 }
 
 /**
+ * The upper and the lower row of two.
+ * @param {import('./place.js').Spot[]} heads
+ * @returns {[number, number]}
+ */
+function twoRows(heads) {
+  const [top = 0, bottom = 0] = rowsOf(heads);
+  return [top, bottom];
+}
+
+/**
  * Middles between neighbouring columns of one row.
  * @param {import('./place.js').Spot[]} heads
  * @param {number} row
@@ -42,7 +52,7 @@ function rowsOf(heads) {
 function between(heads, row) {
   const xs = heads.filter((head) => head.y === row).map((head) => head.x);
   const sorted = [...new Set(xs)].sort((a, b) => a - b);
-  return sorted.slice(1).map((x, i) => (x + sorted[i]) / 2);
+  return sorted.slice(1).map((x, i) => (x + (sorted[i] ?? x)) / 2);
 }
 
 /**
@@ -50,7 +60,7 @@ function between(heads, row) {
  * @param {import('./place.js').Box} area
  */
 function scalloped(heads, area) {
-  const [top, bottom] = rowsOf(heads);
+  const [top, bottom] = twoRows(heads);
   const right = area.x + area.w;
   const foot = area.y + area.h;
   const away = between(heads, top).map((x) => `H${x - 12}c6 0 6 7 12 7s6 -7 12 -7`);
@@ -67,7 +77,7 @@ function scalloped(heads, area) {
 
 /** @param {{heads: import('./place.js').Spot[]}} props */
 function Bores({ heads }) {
-  const [top, bottom] = rowsOf(heads);
+  const [top, bottom] = twoRows(heads);
   const y = (top + bottom) / 2;
   return between(heads, top).map(
     (x) => html`<circle class="bore" cx=${x} cy=${y} r="23" />

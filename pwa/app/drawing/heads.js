@@ -45,7 +45,10 @@ const Next = ({ x, y, number }) => html`<polygon class="next-o" points=${hexagon
   <text class="next-n" x=${x} y=${y + 10}>${number}</text>`;
 
 /** @param {{x: number, y: number}} props */
-const Triangle = ({ x, y }) => html`<g class="flag-mark" transform=${`translate(${x - 15} ${y - 14})`}>
+const Triangle = ({
+  x,
+  y,
+}) => html`<g class="flag-mark" transform=${`translate(${x - 15} ${y - 14})`}>
   <path class="flag-h" d="M0 -9.500L10 8H-10z" />
   <path class="flag-i" d="M0 -3.500v5M0 5v.1" /></g>`;
 

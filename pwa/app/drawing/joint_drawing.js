@@ -16,7 +16,7 @@ import { HEIGHT, layOut, WIDTH } from './place.js';
 export function JointDrawing(props) {
   const { fasteners, pattern = 'points', casting, label, list = true } = props;
   if (!fasteners.length) return null;
-  const next = props.next ?? fasteners.find((f) => f.mark === 'next')?.id ?? fasteners[0].id;
+  const next = props.next ?? fasteners.find((f) => f.mark === 'next')?.id ?? fasteners[0]?.id ?? '';
   const { heads, plan, area } = layOut(fasteners, pattern, next);
   const ordered = [...heads].sort((a, b) => Number(a.id === next) - Number(b.id === next));
   return html`<svg class="drawing" viewBox=${`0 0 ${WIDTH} ${HEIGHT}`} role="img"

@@ -57,9 +57,7 @@ export function extent(spots) {
  */
 export function crowded(spots) {
   return spots.some((a, i) =>
-    spots
-      .slice(i + 1)
-      .some((b) => Math.abs(a.x - b.x) < APART.x && Math.abs(a.y - b.y) < APART.y),
+    spots.slice(i + 1).some((b) => Math.abs(a.x - b.x) < APART.x && Math.abs(a.y - b.y) < APART.y),
   );
 }
 
@@ -91,7 +89,8 @@ function placeRound(spots) {
   const turn = (/** @type {Spot} */ s) =>
     Math.atan2(s.y - from.y - from.h / 2, s.x - from.x - from.w / 2);
   const byTurn = [...spots].sort((a, b) => turn(a) - turn(b));
-  const places = oval(byTurn.length, turn(byTurn[0]));
+  const [first] = byTurn;
+  const places = oval(byTurn.length, first ? turn(first) : 0);
   const at = new Map(byTurn.map((spot, i) => [spot.id, places[i]]));
   return spots.map((spot) => ({ ...spot, ...at.get(spot.id) }));
 }
@@ -111,13 +110,17 @@ function oval(count, start) {
   for (let i = 1; i <= steps; i += 1) {
     const a = on(start + ((i - 1) * 2 * Math.PI) / steps);
     const b = on(start + (i * 2 * Math.PI) / steps);
-    way.push(way[i - 1] + Math.hypot(b.x - a.x, b.y - a.y));
+    way.push(length(way) + Math.hypot(b.x - a.x, b.y - a.y));
   }
+  const whole = length(way);
   return Array.from({ length: count }, (_, i) => {
-    const step = way.findIndex((w) => w >= (way[steps] * i) / count);
+    const step = way.findIndex((w) => w >= (whole * i) / count);
     return on(start + (step * 2 * Math.PI) / steps);
   });
 }
+
+/** @param {number[]} way */
+const length = (way) => way[way.length - 1] ?? 0;
 
 /**
  * The fasteners nearest to one of them, itself first.
@@ -125,7 +128,7 @@ function oval(count, start) {
  * @param {string} id
  */
 export function around(spots, id) {
-  const middle = spots.find((s) => s.id === id) ?? spots[0];
+  const middle = spots.find((s) => s.id === id) ?? spots[0] ?? { x: 0, y: 0 };
   const far = (/** @type {Spot} */ s) => Math.hypot(s.x - middle.x, s.y - middle.y);
   return [...spots].sort((a, b) => far(a) - far(b)).slice(0, WINDOW_HEADS);
 }
@@ -143,11 +146,15 @@ export function layOut(spots, pattern, next) {
     return { heads: whole, plan: null, area: { x: 4, y: 8, w: 358, h: 170 } };
   }
   const near = around(spots, next);
-  const ways = [
+  const [beside, beneath] = /** @type {const} */ ([
     { area: { x: 4, y: 8, w: 250, h: 170 }, box: { x: 266, y: 56, w: 92, h: 70 } },
     { area: { x: 4, y: 4, w: 358, h: 118 }, box: { x: 103, y: 130, w: 160, h: 48 } },
-  ].map((way) => ({ ...way, heads: fit(near, inner(way.area), pattern !== 'rows') }));
-  const way = ways.find((w) => !crowded(w.heads)) ?? ways[1];
+  ]);
+  const shown = (/** @type {{area: Box, box: Box}} */ way) => ({
+    ...way,
+    heads: fit(near, inner(way.area), pattern !== 'rows'),
+  });
+  const way = crowded(shown(beside).heads) ? shown(beneath) : shown(beside);
   const plan = fit(spots, shrunk(way.box, 7), pattern !== 'rows');
   return {
     heads: way.heads,
@@ -163,7 +170,12 @@ const inner = (area) => ({ x: area.x + 32, y: area.y + 31, w: area.w - 64, h: ar
  * @param {Box} box
  * @param {number} by
  */
-const shrunk = (box, by) => ({ x: box.x + by, y: box.y + by, w: box.w - 2 * by, h: box.h - 2 * by });
+const shrunk = (box, by) => ({
+  x: box.x + by,
+  y: box.y + by,
+  w: box.w - 2 * by,
+  h: box.h - 2 * by,
+});
 
 /** @param {number} value */
 const round = (value) => Math.round(value * 10) / 10;

@@ -5,9 +5,16 @@ import { freshId } from '../fresh_id.js';
 
 export const VERDICTS = ['use', 'spare', 'machine', 'scrap'];
 
-/** An inspection nothing has been said in. */
+/** An inspection nothing has been said in. @type {Record<string, any>} */
 export const FRESH = Object.freeze({
-  piece: '', looks: {}, verdict: '', tapped: false, reason: '', own: '', note: '', photos: [],
+  piece: '',
+  looks: {},
+  verdict: '',
+  tapped: false,
+  reason: '',
+  own: '',
+  note: '',
+  photos: [],
 });
 
 /**

@@ -6,10 +6,10 @@ import { Act, html, Icon, Key, Sheet, Shots } from '../frame/index.js';
 import { Press } from '../press.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { t } from '../texts/index.js';
-import { TakePhoto } from './take_photo.js';
 import { looked, VERDICTS } from './judging.js';
 import { Pieces } from './pieces.js';
 import { Plate } from './plate.js';
+import { TakePhoto } from './take_photo.js';
 
 /** @param {any} props */
 export function Piece(props) {
@@ -43,30 +43,48 @@ const donorOf = (workshop, part) =>
 
 /** What stands already; a new verdict settles it. @param {any} props */
 function Had({ workshop, part }) {
-  const words = standing(workshop.subject(part), 'verdict').map((fact) => t(`inspect.word.${fact.body.verdict}`));
+  const words = standing(workshop.subject(part), 'verdict').map((fact) =>
+    t(`inspect.word.${fact.body.verdict}`),
+  );
   if (!words.length) return null;
-  const says = words.length > 1 ? t('inspect.had.ask', { words: words.join(', ') }) : t('inspect.had', { word: words[0] });
+  const says =
+    words.length > 1
+      ? t('inspect.had.ask', { words: words.join(', ') })
+      : t('inspect.had', { word: words[0] });
   return html`<p class="tell">${says}</p>`;
 }
 
 /** @param {any} props */
 function Looks({ criteria, draft, change }) {
-  const answer = (/** @type {any} */ one, /** @type {boolean} */ good) => change(looked(draft, criteria, one.id, good));
-  return html`<ul class="looks">${criteria.map((/** @type {any} */ one) => html`<li key=${one.id}>
+  const answer = (/** @type {any} */ one, /** @type {boolean} */ good) =>
+    change((/** @type {any} */ was) => looked(was, criteria, one.id, good));
+  return html`<ul class="looks">${criteria.map(
+    (/** @type {any} */ one) => html`<li key=${one.id}>
     <span><b>${one.asks}</b>${one.hint && html`<span class="soft">${one.hint}</span>`}</span>
     <div class="yn" role="group" aria-label=${one.asks}>${[true, false].map(
-      (good) => html`<${Press} key=${good} class="press" aria-pressed=${String(draft.looks[one.id] === good)}
+      (
+        good,
+      ) => html`<${Press} key=${good} class="press" aria-pressed=${String(draft.looks[one.id] === good)}
         onPress=${() => answer(one, good)}>${t(good ? 'inspect.yes' : 'inspect.no')}</${Press}>`,
-    )}</div></li>`)}</ul>`;
+    )}</div></li>`,
+  )}</ul>`;
 }
 
 /** @param {any} props */
 function Extras({ bag, piece, draft, change, store, note, name }) {
   const at = bag.pieces.findIndex((/** @type {any} */ one) => one.id === piece.id);
-  const before = at > 0 ? bag.pieces[at - 1].id : null;
-  const fresh = { looks: {}, verdict: '', tapped: false, reason: '', own: '', note: '', photos: [] };
+  const before = at > 0 ? bag.pieces[at - 1] : null;
+  const fresh = {
+    looks: {},
+    verdict: '',
+    tapped: false,
+    reason: '',
+    own: '',
+    note: '',
+    photos: [],
+  };
   return html`<div class=${`extras ${before ? 'three' : ''}`}>
-    ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...fresh, piece: before })}>${t('inspect.back-one')}</${Press}>`}
+    ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...fresh, piece: before.id })}><${Icon} name="i-back" /><span class="fig">${before.number}</span></${Press}>`}
     <${Press} class="press" aria-pressed=${String(Boolean(draft.note.trim()))} onPress=${note}>${t(draft.note.trim() ? 'inspect.note.has' : 'inspect.note')}</${Press}>
     <${TakePhoto} store=${store} name=${name} taken=${(/** @type {string} */ sha) => change({ photos: [...draft.photos, { photo: sha }] })} /></div>`;
 }
@@ -75,22 +93,36 @@ function Extras({ bag, piece, draft, change, store, note, name }) {
 function Reasons({ bag, draft, change }) {
   const [own, setOwn] = useState(Boolean(draft.own));
   const given = bag.reasons?.[draft.verdict] ?? [];
-  const usual = given.length ? given : USUAL[draft.verdict].map((key) => t(`inspect.reasons.${key}`));
+  const usual = given.length
+    ? given
+    : (USUAL[draft.verdict] ?? []).map((key) => t(`inspect.reasons.${key}`));
   return html`<div class="reasons stack"><div class="chips" role="group" aria-label=${t('inspect.reason')}>${usual.map(
-    (/** @type {string} */ word) => html`<${Key} key=${word} className="press" label=${word} pressed=${!draft.own && draft.reason === word}
+    (
+      /** @type {string} */ word,
+    ) => html`<${Key} key=${word} className="press" label=${word} pressed=${!draft.own && draft.reason === word}
       onPress=${() => change({ reason: draft.reason === word ? '' : word, own: '' })} />`,
   )}<${Key} className="press" label=${t('inspect.reason.own')} pressed=${own} onPress=${() => setOwn(!own)} /></div>
-    ${own && html`<label class="field"><span>${t('inspect.reason.own')}</span><input type="text" id="own-reason" autocomplete="off" value=${draft.own}
-      onInput=${(/** @type {any} */ event) => change({ own: event.target.value })} /></label>`}</div>`;
+    ${
+      own &&
+      html`<label class="field"><span>${t('inspect.reason.own')}</span><input type="text" id="own-reason" autocomplete="off" value=${draft.own}
+      onInput=${(/** @type {any} */ event) => change({ own: event.target.value })} /></label>`
+    }</div>`;
 }
 
 /** @type {Record<string, string[]>} */
-const USUAL = { use: [], spare: ['worn', 'rust'], machine: ['worn', 'bent'], scrap: ['scrap', 'bent', 'thread'] };
+const USUAL = {
+  use: [],
+  spare: ['worn', 'rust'],
+  machine: ['worn', 'bent'],
+  scrap: ['scrap', 'bent', 'thread'],
+};
 
 /** @param {any} props */
 function Judge({ draft, change }) {
   return html`<div class="judge" role="group" aria-label=${t('inspect.verdict')}>${VERDICTS.map(
-    (word) => html`<${Press} key=${word} class="press" aria-pressed=${String(draft.verdict === word)}
+    (
+      word,
+    ) => html`<${Press} key=${word} class="press" aria-pressed=${String(draft.verdict === word)}
       onPress=${() => change({ verdict: word, tapped: true, reason: '' })}><${Icon} name=${`v-${word}`} />${t(`inspect.verdict.${word}`)}</${Press}>`,
   )}</div>`;
 }
@@ -100,7 +132,10 @@ function actWords({ draft, next, bag }) {
   if (!draft.verdict) return { label: t('inspect.keep.none') };
   const label = t('inspect.keep', { word: t(`inspect.word.${draft.verdict}`) });
   if (bag.pieces.length < 2) return { label };
-  return { label, second: next ? t('inspect.then', { name: nextName(next, bag) }) : t('inspect.then.last') };
+  return {
+    label,
+    second: next ? t('inspect.then', { name: nextName(next, bag) }) : t('inspect.then.last'),
+  };
 }
 
 /** @param {any} next @param {any} bag */

@@ -9,12 +9,20 @@ export function Pieces({ pieces, now }) {
   if (pieces.length < 2) return null;
   const at = pieces.findIndex((piece) => piece.id === now);
   const done = pieces.filter((piece) => JUDGED.includes(piece.mark) && piece.id !== now);
-  const words = JUDGED.map((word) => ({ word, n: done.filter((piece) => piece.mark === word).length })).filter(({ n }) => n);
-  const counts = words.map(({ word, n }) => t('inspect.pieces.count', { n, word: t(`inspect.word.${word}`) }));
+  const words = JUDGED.map((word) => ({
+    word,
+    n: done.filter((piece) => piece.mark === word).length,
+  })).filter(({ n }) => n);
+  const counts = words.map(({ word, n }) =>
+    t('inspect.pieces.count', { n, word: t(`inspect.word.${word}`) }),
+  );
   const left = pieces.length - done.length - 1;
-  const label = [...counts, t('inspect.pieces', { done: done.length, number: at + 1, left })].join(', ');
+  const label = [...counts, t('inspect.pieces', { done: done.length, number: at + 1, left })].join(
+    ', ',
+  );
   return html`<div class="pieces" role="img" aria-label=${label}>${pieces.map(
-    (piece) => html`<svg key=${piece.id} viewBox="0 0 20 22"><${Piece} mark=${piece.id === now ? 'now' : piece.mark} /></svg>`,
+    (piece) =>
+      html`<svg key=${piece.id} viewBox="0 0 20 22"><${Piece} mark=${piece.id === now ? 'now' : piece.mark} /></svg>`,
   )}</div>`;
 }
 
@@ -27,7 +35,9 @@ function Piece({ mark }) {
   }
   if (mark === 'use') return html`<polygon class="steel" points=${hexagon(10, 12, 8.6)} />`;
   if (mark === 'spare') return html`<polygon class="piece-thick" points=${hexagon(10, 12, 8)} />`;
-  if (mark === 'machine') return html`<path class="piece-thick" d="M12 7l-2 -2.400H5.700L1.400 12l4.300 7.400H10l2 -2.400M8 12h11M16 9l3 3l-3 3" />`;
-  if (mark === 'scrap') return html`<polygon class="piece-thick" points=${hexagon(10, 12, 8.6)} /><path class="piece-thick" d="M6.500 8.500l7 7M13.500 8.500l-7 7" />`;
+  if (mark === 'machine')
+    return html`<path class="piece-thick" d="M12 7l-2 -2.400H5.700L1.400 12l4.300 7.400H10l2 -2.400M8 12h11M16 9l3 3l-3 3" />`;
+  if (mark === 'scrap')
+    return html`<polygon class="piece-thick" points=${hexagon(10, 12, 8.6)} /><path class="piece-thick" d="M6.500 8.500l7 7M13.500 8.500l-7 7" />`;
   return html`<polygon class="piece-thin" points=${hexagon(10, 12, 8.6)} />`;
 }

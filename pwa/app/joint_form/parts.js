@@ -12,14 +12,21 @@ export function Parts({ form, change, rows }) {
   const nameOf = new Map(rows.map((row) => [row.id, row.name]));
   const plural = form.plural || t('noun.more');
   return html`<section class="stack"><h2>${t('joint.parts')}</h2>
-    <ul class="sheet">${form.parts.map((/** @type {string} */ id) => html`<li key=${id} class="row plain"><b>${nameOf.get(id) ?? id}</b>
-      <${Key} className="small-press press" label=${t('form.remove')} onPress=${() => change({ parts: form.parts.filter((/** @type {string} */ p) => p !== id) })} /></li>`)}
+    <ul class="sheet">${form.parts.map(
+      (
+        /** @type {string} */ id,
+      ) => html`<li key=${id} class="row plain"><b>${nameOf.get(id) ?? id}</b>
+      <${Key} className="small-press press" label=${t('form.remove')} onPress=${() => change({ parts: form.parts.filter((/** @type {string} */ p) => p !== id) })} /></li>`,
+    )}
       ${!form.parts.length && html`<li class="row plain soft">${t('joint.parts.none')}</li>`}</ul>
     <${PartFinder} id="find-part" label=${t('joint.parts.find')} rows=${rows} has=${form.parts}
       pick=${(/** @type {string} */ id) => change({ parts: [...form.parts, id] })} />
     <h2>${t('joint.fastener-part', { plural })}</h2>
-    ${form.fastener_part && html`<div class="sheet"><div class="row plain"><b>${nameOf.get(form.fastener_part) ?? form.fastener_part}</b>
-      <${Key} className="small-press press" label=${t('form.remove')} onPress=${() => change({ fastener_part: '' })} /></div></div>`}
+    ${
+      form.fastener_part &&
+      html`<div class="sheet"><div class="row plain"><b>${nameOf.get(form.fastener_part) ?? form.fastener_part}</b>
+      <${Key} className="small-press press" label=${t('form.remove')} onPress=${() => change({ fastener_part: '' })} /></div></div>`
+    }
     <${PartFinder} id="find-fasteners" label=${t('joint.parts.find')} rows=${rows} has=${[form.fastener_part]}
       pick=${(/** @type {string} */ id) => change({ fastener_part: id })} /></section>`;
 }
@@ -30,15 +37,21 @@ export function Parts({ form, change, rows }) {
  */
 export function PartFinder({ id, label, rows, has, pick, heading = 'part' }) {
   const [query, setQuery] = useState('');
-  const hits = query.trim() ? hitsOf(rows, query, heading).filter((hit) => !has.includes(hit.id)) : [];
+  const hits = query.trim()
+    ? hitsOf(rows, query, heading).filter((hit) => !has.includes(hit.id))
+    : [];
   const take = (/** @type {string} */ found) => {
     setQuery('');
     pick(found);
   };
   return html`<div class="stack"><${TextField} id=${id} label=${label} value=${query} onChange=${setQuery} />
-    ${hits.length > 0 && html`<div class="sheet pick">${hits.map(
-      (hit) => html`<${Press} key=${hit.id} class="row" onPress=${() => take(hit.id)}><${Icon} name=${heading === 'holder' ? 'i-bin' : 'i-part'} /><span class="says"><b>${hit.name}</b></span></${Press}>`,
-    )}</div>`}
+    ${
+      hits.length > 0 &&
+      html`<div class="sheet pick">${hits.map(
+        (hit) =>
+          html`<${Press} key=${hit.id} class="row" onPress=${() => take(hit.id)}><${Icon} name=${heading === 'holder' ? 'i-bin' : 'i-part'} /><span class="says"><b>${hit.name}</b></span></${Press}>`,
+      )}</div>`
+    }
     ${query.trim() && !hits.length && html`<p class="soft" role="status">${t('bind.nothing', { query })}</p>`}</div>`;
 }
 
@@ -49,6 +62,9 @@ export function PartFinder({ id, label, rows, has, pick, heading = 'part' }) {
  * @returns {any[]}
  */
 export function hitsOf(rows, query, heading) {
-  const found = find(rows.filter((row) => row.heading === heading), query);
+  const found = find(
+    rows.filter((row) => row.heading === heading),
+    query,
+  );
   return found.groups.flatMap((/** @type {any} */ group) => group.hits).slice(0, 6);
 }

@@ -11,12 +11,23 @@ const HOWS = ['hand', 'torque', 'angle', 'back-off'];
 /** @param {{form: any, change: (part: any) => void}} props */
 export function Passes({ form, change }) {
   const set = (/** @type {number} */ at, /** @type {any} */ pass) =>
-    change({ passes: form.passes.map((/** @type {any} */ p, /** @type {number} */ i) => (i === at ? pass : p)) });
+    change({
+      passes: form.passes.map((/** @type {any} */ p, /** @type {number} */ i) =>
+        i === at ? pass : p,
+      ),
+    });
   const remove = (/** @type {number} */ at) =>
-    change({ passes: form.passes.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== at) });
+    change({
+      passes: form.passes.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== at),
+    });
   return html`<section class="stack"><h2>${t('joint.passes')}</h2>
-    ${form.passes.map((/** @type {any} */ pass, /** @type {number} */ at) => html`<${PassRow} key=${pass.id} pass=${pass} at=${at}
-      set=${(/** @type {any} */ next) => set(at, next)} remove=${form.passes.length > 1 ? () => remove(at) : null} />`)}
+    ${form.passes.map(
+      (
+        /** @type {any} */ pass,
+        /** @type {number} */ at,
+      ) => html`<${PassRow} key=${pass.id} pass=${pass} at=${at}
+      set=${(/** @type {any} */ next) => set(at, next)} remove=${form.passes.length > 1 ? () => remove(at) : null} />`,
+    )}
     <${Key} label=${t('joint.pass.add')} onPress=${() => change({ passes: [...form.passes, newPass('torque', form.passes)] })} />
     <${Groups} form=${form} change=${change} /></section>`;
 }
@@ -26,12 +37,22 @@ function PassRow({ pass, at, set, remove }) {
   const how = (/** @type {string} */ word) => set({ ...newPass(word, [pass]), id: pass.id });
   const values = pass.values;
   const put = (/** @type {number} */ i, /** @type {any} */ part) =>
-    set({ ...pass, values: values.map((/** @type {any} */ v, /** @type {number} */ k) => (k === i ? { ...v, ...part } : v)) });
+    set({
+      ...pass,
+      values: values.map((/** @type {any} */ v, /** @type {number} */ k) =>
+        k === i ? { ...v, ...part } : v,
+      ),
+    });
   return html`<div class="sheet pass-row"><header><h3>${t('joint.pass', { n: at + 1 })}</h3>
       ${remove && html`<${Key} className="small-press press" label=${t('form.remove')} onPress=${remove} />`}</header>
     <${Chips} label=${t('joint.pass.how')} value=${pass.how} onChange=${how} words=${HOWS.map((word) => ({ value: word, says: t(`joint.pass.${word}`) }))} />
-    ${values.map((/** @type {any} */ v, /** @type {number} */ i) => html`<${ValueRow} key=${i} id=${`${pass.id}-${i}`} value=${v}
-      grouped=${values.length > 1} units=${pass.how === 'angle' ? ['°'] : TORQUE_WORDS} put=${(/** @type {any} */ part) => put(i, part)} />`)}
+    ${values.map(
+      (
+        /** @type {any} */ v,
+        /** @type {number} */ i,
+      ) => html`<${ValueRow} key=${i} id=${`${pass.id}-${i}`} value=${v}
+      grouped=${values.length > 1} units=${pass.how === 'angle' ? ['°'] : TORQUE_WORDS} put=${(/** @type {any} */ part) => put(i, part)} />`,
+    )}
     ${values.length > 0 && html`<${Key} label=${t('joint.pass.group.add')} onPress=${() => set({ ...pass, values: [...values, newValue(values[0].unit)] })} />`}</div>`;
 }
 
@@ -46,10 +67,18 @@ function ValueRow({ id, value, grouped, units, put }) {
 
 /** Which fasteners belong to which group, once a pass has several values. @param {any} props */
 function Groups({ form, change }) {
-  const names = [...new Set(form.passes.flatMap((/** @type {any} */ p) => p.values.map((/** @type {any} */ v) => v.group.trim())))].filter(Boolean);
+  const names = [
+    ...new Set(
+      form.passes.flatMap((/** @type {any} */ p) =>
+        p.values.map((/** @type {any} */ v) => v.group.trim()),
+      ),
+    ),
+  ].filter(Boolean);
   if (!names.length) return null;
   return html`<fieldset><legend>${t('joint.groups', { noun: form.noun || t('noun.one') })}</legend>${names.map(
-    (/** @type {any} */ name) => html`<${TextField} key=${name} id=${`group-${name}`} label=${t('joint.groups.hint', { group: name })}
+    (
+      /** @type {any} */ name,
+    ) => html`<${TextField} key=${name} id=${`group-${name}`} label=${t('joint.groups.hint', { group: name })}
       value=${form.groups[name] ?? ''} onChange=${(/** @type {string} */ text) => change({ groups: { ...form.groups, [name]: text } })} />`,
   )}</fieldset>`;
 }

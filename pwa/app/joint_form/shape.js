@@ -16,14 +16,23 @@ export function Shape({ form, change }) {
   const reshape = (/** @type {any} */ part) => change({ ...part, fasteners: null, order: '' });
   const fasteners = fastenersOf(form);
   const pattern = (/** @type {string} */ word) =>
-    reshape({ pattern: word, points: word === 'points' ? fasteners.map(({ x, y }) => ({ x, y })) : form.points });
+    reshape({
+      pattern: word,
+      points: word === 'points' ? fasteners.map(({ x, y }) => ({ x, y })) : form.points,
+    });
   return html`<section class="stack"><h2>${t('joint.pattern')}</h2>
     <${Chips} label=${t('joint.pattern')} value=${form.pattern} onChange=${pattern} words=${PATTERNS.map((word) => ({ value: word, says: t(`joint.pattern.${word}`) }))} />
-    ${form.pattern === 'points' ? html`<${Points} form=${form} reshape=${reshape} />`
-      : html`<${Count} label=${t('joint.count')} value=${form.count} onChange=${(/** @type {number} */ count) => reshape({ count, rows: Math.min(form.rows, count) })} />`}
-    ${form.pattern === 'rows' && html`<${Count} label=${t('joint.rows')} value=${form.rows} most=${Math.min(form.count, 6)} onChange=${(/** @type {number} */ rows) => reshape({ rows })} />
+    ${
+      form.pattern === 'points'
+        ? html`<${Points} form=${form} reshape=${reshape} />`
+        : html`<${Count} label=${t('joint.count')} value=${form.count} onChange=${(/** @type {number} */ count) => reshape({ count, rows: Math.min(form.rows, count) })} />`
+    }
+    ${
+      form.pattern === 'rows' &&
+      html`<${Count} label=${t('joint.rows')} value=${form.rows} most=${Math.min(form.count, 6)} onChange=${(/** @type {number} */ rows) => reshape({ rows })} />
       <${Chips} label=${t('joint.casting')} value=${form.casting} onChange=${(/** @type {string} */ casting) => change({ casting })}
-        words=${['plain', 'head'].map((word) => ({ value: word, says: t(`joint.casting.${word}`) }))} />`}
+        words=${['plain', 'head'].map((word) => ({ value: word, says: t(`joint.casting.${word}`) }))} />`
+    }
     <div class="sheet preview"><${JointDrawing} fasteners=${fasteners} pattern=${form.pattern} casting=${form.casting} noun=${form.noun} /></div>
     <${TextField} id="order" label=${t('joint.order.own')} value=${form.order} hint=${t('joint.order.hint')} onChange=${(/** @type {string} */ order) => change({ order })} />
     ${!orderIsWhole(form) && html`<p class="wrong"><${Icon} name="i-caution" />${t('joint.order.wrong', { n: fasteners.length })}</p>`}
@@ -47,7 +56,8 @@ function Points({ form, reshape }) {
   };
   return html`<p class="hint">${t('joint.points.hint')}</p>
     <svg class="plate points" viewBox="0 0 1000 500" aria-hidden="true" onClick=${press}>${points.map(
-      (/** @type {any} */ p, /** @type {number} */ i) => html`<circle class="todo-h" cx=${p.x} cy=${p.y} r="34" /><text x=${p.x} y=${p.y + 18} class="point-n">${i + 1}</text>`,
+      (/** @type {any} */ p, /** @type {number} */ i) =>
+        html`<circle class="todo-h" cx=${p.x} cy=${p.y} r="34" /><text x=${p.x} y=${p.y + 18} class="point-n">${i + 1}</text>`,
     )}</svg>
     <div class="pair"><${Key} className="press" label=${t('joint.points.less')} disabled=${!points.length} onPress=${() => reshape({ points: points.slice(0, -1) })} />
       <${Key} className="press" label=${t('form.more')} onPress=${add} /></div>`;

@@ -5,8 +5,8 @@ import { say } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { t } from '../texts/index.js';
 import * as drafts from './drafts.js';
-import { flagSays } from './flagged.js';
 import { namedFirst } from './figures.js';
+import { flagSays } from './flagged.js';
 import { sitDown, sitting } from './sitting.js';
 
 /**
@@ -20,7 +20,8 @@ export function actions(run) {
 
 /** @param {any} run */
 function beginning({ view, keep, refresh, change, wrench }) {
-  const of = (/** @type {any} */ facts) => drafts.begin(view, { wrench: wrench?.id ?? null, ...facts });
+  const of = (/** @type {any} */ facts) =>
+    drafts.begin(view, { wrench: wrench?.id ?? null, ...facts });
   return {
     begin: async (/** @type {any} */ { lubricant, overruled }) => {
       const run = freshId();
@@ -114,7 +115,8 @@ function between({ view, keep, refresh, redraw }) {
     },
     goOnUnsourced: async () => {
       const { target } = view.next;
-      if (!(await keep([drafts.runFact(view, 'unsourced', { pass: view.pass, target })]))) return false;
+      if (!(await keep([drafts.runFact(view, 'unsourced', { pass: view.pass, target })])))
+        return false;
       await refresh();
       return true;
     },
@@ -142,7 +144,8 @@ function asked({ view, keep, refresh, go }) {
       go(part || bolts ? `/inspect/${part ?? bolts.id}` : `/joint/${view.id}`);
       return true;
     },
-    answer: (/** @type {string} */ kind, /** @type {any} */ fact) => done(answers(view, kind, fact)),
+    answer: (/** @type {string} */ kind, /** @type {any} */ fact) =>
+      done(answers(view, kind, fact)),
   };
 }
 
@@ -166,6 +169,11 @@ function answers(view, kind, fact) {
   const ids = view.fasteners
     .filter((/** @type {any} */ f) => fact.numbers.includes(f.number))
     .map((/** @type {any} */ f) => f.id);
-  const body = { run: view.run.id, pulls: fact.pulls, fasteners: ids, reason: t('run.ask.loose.reason') };
+  const body = {
+    run: view.run.id,
+    pulls: fact.pulls,
+    fasteners: ids,
+    reason: t('run.ask.loose.reason'),
+  };
   return [{ heading: 'loosening', about: view.id, after: view.after, body }];
 }

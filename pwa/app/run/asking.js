@@ -3,19 +3,27 @@
 import { when } from '../dates.js';
 import { Act, Caution, html, Key } from '../frame/index.js';
 import { t } from '../texts/index.js';
-import { listed, written } from './figures.js';
-import { RunFrame, RunView } from './frame.js';
 import { Held } from './begin.js';
+import { listed, passSays, written } from './figures.js';
+import { RunFrame, RunView } from './frame.js';
 
 /** @param {any} props view, casting, unit, wrench, leave, goOn(), touch() */
 export function CameBack({ view, casting, unit, wrench, leave, goOn, touch }) {
   const { last } = view;
   const pass = view.passes.find((/** @type {any} */ p) => p.id === view.pass);
   const by = last.by ? t('run.back.by', { by: last.by }) : '';
-  const where = t('run.back.where', { done: pass?.done ?? 0, of: view.count, pass: view.pass_number ?? '', when: when(last.made), by });
+  const where = t('run.back.where', {
+    done: pass?.done ?? 0,
+    of: view.count,
+    pass: passSays(view, view.pass),
+    when: when(last.made),
+    by,
+  });
   const angle = last.how === 'angle';
   const says = angle ? 'run.back.angle' : 'run.back.touch';
-  const label = view.next ? t('run.back.go-on', { number: view.next.number }) : t('run.back.go-on.plain');
+  const label = view.next
+    ? t('run.back.go-on', { number: view.next.number })
+    : t('run.back.go-on.plain');
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${casting} unit=${unit} />
     <section class="asked"><h2>${t('run.back.title')}</h2><p>${where} ${wrench && t('run.back.wrench', { wrench: wrench.name })}</p>
@@ -65,10 +73,12 @@ export function HeldBack({ view, casting, draft, change, overrule, leave }) {
 export function DiffersAsk({ view, workshop, casting, leave, answer, go }) {
   const ask = view.asks[0];
   const panel =
-    ask.ask === 'two-runs' ? html`<${TwoRuns} begins=${factsOf(workshop, view, ask.begins)} answer=${answer} />`
-    : ask.ask === 'verdict' ? html`<section class="asked"><h2>${t('run.ask.verdict', { name: ask.name })}</h2></section>
+    ask.ask === 'two-runs'
+      ? html`<${TwoRuns} begins=${factsOf(workshop, view, ask.begins)} answer=${answer} />`
+      : ask.ask === 'verdict'
+        ? html`<section class="asked"><h2>${t('run.ask.verdict', { name: ask.name })}</h2></section>
         <${Act} confirm onPress=${() => go(`/part/${ask.part}`)} label=${t('run.ask.verdict.act', { name: ask.name })} />`
-    : html`<${PulledOnLoosened} ask=${ask} answer=${answer} />`;
+        : html`<${PulledOnLoosened} ask=${ask} answer=${answer} />`;
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${casting} unit=${null} />${panel}</${RunFrame}>`;
 }
@@ -80,9 +90,11 @@ const factsOf = (workshop, view, ids) =>
 /** @param {any} props */
 function TwoRuns({ begins, answer }) {
   return html`<section class="asked"><h2>${t('run.ask.two-runs')}</h2><p>${t('run.ask.two-runs.says')}</p>
-    ${begins.map((/** @type {any} */ begin) => html`<${Key} key=${begin.id}
+    ${begins.map(
+      (/** @type {any} */ begin) => html`<${Key} key=${begin.id}
       label=${t('run.ask.run', { when: when(begin.made), by: begin.by ? t('run.back.by', { by: begin.by }) : '' })}
-      onPress=${() => answer('two-runs', begin)} />`)}</section>`;
+      onPress=${() => answer('two-runs', begin)} />`,
+    )}</section>`;
 }
 
 /** @param {any} props */

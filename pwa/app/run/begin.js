@@ -1,44 +1,59 @@
 /** Before the first pass: values, lubricant, wrench, cautions, the parts and what holds them back. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Act, Caution, html, Icon, Key, Source, Verdict } from '../frame/index.js';
-import { t } from '../texts/index.js';
-import { written } from './figures.js';
-import { RunFrame, RunTitle } from './frame.js';
+import { day } from '../dates.js';
 import { JointDrawing } from '../drawing/joint_drawing.js';
+import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
+import { t } from '../texts/index.js';
+import { passSays, written } from './figures.js';
+import { RunFrame, RunTitle } from './frame.js';
 
 const LUBRICANTS = ['dry', 'oiled', 'moly', 'sealant', 'locking compound'];
 
 /**
  * @param {any} props view, casting, wrench, draft, change, begin(facts), leave
  */
-export function Begin({ view, casting, wrench, draft, change, begin, leave }) {
+export function Begin(props) {
+  const { view, casting, draft, change, leave } = props;
   const lubricant = draft.lubricant ?? draft.usual ?? view.programme.lubricant ?? '';
-  const held = view.held.length > 0;
-  const overruled = (draft.overruled ?? '').trim();
   const [box, seen, show] = useSeen([view.id, view.held.length]);
-  const ready = lubricant && (!held || overruled) && seen;
-  const act = () => begin({ lubricant, overruled: held ? overruled : undefined });
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave} className="before">
     <section class="view begin" ref=${box}>
       <${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
-      ${view.loosened?.all && html`<p class="tell">${t('run.loosened', { day: '' })}${view.loosened.reason}</p>`}
+      ${view.loosened?.all && html`<p class="tell">${loosenedSays(view.loosened)}</p>`}
       <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} />
       <${Values} view=${view} />
       ${view.programme.cautions.map((/** @type {any} */ c) => html`<${Caution} ...${c} />`)}
       <${Parts} view=${view} />
-      ${held && html`<${Held} view=${view} draft=${draft} change=${change} />`}
+      ${view.held.length > 0 && html`<${Held} view=${view} draft=${draft} change=${change} />`}
     </section>
     <section class="begin asked">
       <${Lubricant} view=${view} lubricant=${lubricant} change=${change} />
     </section>
-    <a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`} aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" />
-      <span><b>${wrench?.name ?? t('run.no-wrench')}</b></span><em>${t('run.change')}</em></a>
-    <div class="pair"><${Key} className="press" label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} /></div>
-    ${seen || !(lubricant && (!held || overruled))
-      ? html`<${Act} confirm disabled=${!ready} onPress=${act} ...${words(view, held && !overruled)} />`
-      : html`<${Act} confirm onPress=${show} label=${t('begin.act.read')} />`}
+    <${WrenchDoor} view=${view} wrench=${props.wrench} />
+    <${Key} label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} />
+    <${BeginAct} ...${props} lubricant=${lubricant} seen=${seen} show=${show} />
   </${RunFrame}>`;
+}
+
+/** @param {any} loosened */
+const loosenedSays = ({ reason, made }) => t('run.loosened.says', { reason, day: day(made) });
+
+/** @param {any} props */
+const WrenchDoor = ({
+  view,
+  wrench,
+}) => html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`}
+  aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" /><span><b>${wrench?.name ?? t('run.no-wrench')}</b></span><em>${t('run.change')}</em></a>`;
+
+/** Begin works once every danger and warning has been in view, and what holds back was overruled. @param {any} props */
+function BeginAct({ view, draft, begin, lubricant, seen, show }) {
+  const held = view.held.length > 0;
+  const overruled = (draft.overruled ?? '').trim();
+  const free = Boolean(lubricant) && (!held || overruled !== '');
+  if (free && !seen) return html`<${Act} confirm onPress=${show} label=${t('begin.act.read')} />`;
+  const act = () => begin({ lubricant, overruled: held ? overruled : undefined });
+  return html`<${Act} confirm disabled=${!free} onPress=${act} ...${words(view, held && !overruled)} />`;
 }
 
 /** @param {any} view @param {boolean} held */
@@ -54,9 +69,9 @@ function words(view, held) {
 /** @param {{view: any}} props */
 function Values({ view }) {
   return html`<div><ul class="values-list">${view.passes.map(
-    (/** @type {any} */ pass, /** @type {number} */ i) => html`<li key=${pass.id}>
-      <span>${t('run.pass', { n: i + 1, of: view.passes.length })}</span>
-      <span class="fig">${pass.values.length ? pass.values.map(valueSays).join(' · ') : t(`run.pass.${pass.how}`)}</span></li>`,
+    (/** @type {any} */ pass) => html`<li key=${pass.id}>
+      <span>${passSays(view, pass.id)}</span>
+      <span class="fig">${pass.values.length ? pass.values.map(valueSays).join(' · ') : ''}</span></li>`,
   )}</ul><${Source} text=${view.programme.source} /></div>`;
 }
 
@@ -67,7 +82,9 @@ const valueSays = (value) => [value.group, written(value)].filter(Boolean).join(
 function Parts({ view }) {
   if (!view.parts.length) return null;
   return html`<div><h2 class="group-says">${t('begin.parts')}</h2><ul class="held-parts">${view.parts.map(
-    (/** @type {any} */ part) => html`<li key=${part.id}><${Icon} name=${part.verdict.length === 1 ? `v-${part.verdict[0]}` : 'i-find'} />
+    (
+      /** @type {any} */ part,
+    ) => html`<li key=${part.id}><${Icon} name=${part.verdict.length === 1 ? `v-${part.verdict[0]}` : 'i-find'} />
       <a href=${part.held === 'not-inspected' ? `/inspect/${part.id}` : `/part/${part.id}`}><b>${part.name}</b>
       <span class="soft">${part.verdict.length ? part.verdict.map((/** @type {string} */ v) => t(`verdict.${v}`)).join(' / ') : t('verdict.none')}</span></a></li>`,
   )}</ul></div>`;
@@ -79,7 +96,8 @@ function Parts({ view }) {
  */
 export function Held({ view, draft, change }) {
   return html`${view.held.map(
-    (/** @type {any} */ h) => html`<${Caution} key=${h.part} word="danger" says=${t(`begin.held.${h.why}`, { name: h.name })} />`,
+    (/** @type {any} */ h) =>
+      html`<${Caution} key=${h.part} word="danger" says=${t(`begin.held.${h.why}`, { name: h.name })} />`,
   )}<label class="field"><span>${t('begin.overrule.why')}</span>
     <textarea id="overrule" value=${draft.overruled ?? ''}
       onInput=${(/** @type {any} */ e) => change({ overruled: e.target.value })}></textarea></label>`;
@@ -91,7 +109,9 @@ function Lubricant({ view, lubricant, change }) {
   const words = [...new Set([wanted, lubricant, ...LUBRICANTS].filter(Boolean))];
   return html`<div class="stack"><h2 class="group-says">${t('begin.lubricant')}</h2>
     <div class="chips" role="group" aria-label=${t('begin.lubricant')}>${words.map(
-      (word) => html`<${Key} key=${word} className="press" pressed=${word === lubricant} label=${lubricantSays(word)}
+      (
+        word,
+      ) => html`<${Key} key=${word} className="press" pressed=${word === lubricant} label=${lubricantSays(word)}
         onPress=${() => change({ lubricant: word })} />`,
     )}</div>
     ${wanted && lubricant && lubricant !== wanted && html`<${Caution} says=${differs(wanted, lubricant)} />`}</div>`;

@@ -5,7 +5,7 @@ import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Act, html, Icon, Key, Source } from '../frame/index.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
-import { figures, listed, local, written } from './figures.js';
+import { figures, listed, local, passNumber, written } from './figures.js';
 import { RunFrame, RunTitle, RunView } from './frame.js';
 
 /** @param {any} props view, casting, wrench, leave, onward() */
@@ -18,11 +18,14 @@ export function PassDone({ view, casting, wrench, leave, onward }) {
   const shown = target && figures(target, unit, settings.unit.value);
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${{ ...view, fasteners: asOf(view, before) }} casting=${casting} unit=${unit} />
-    <section class="pass-done"><h2>${doneSays(before, at)}</h2>
-      ${shown && html`<p class="next-value">${local(shown.figure.value)}<small>${shown.figure.unit}</small></p>
+    <section class="pass-done"><h2>${doneSays(before, passNumber(view, before))}</h2>
+      ${
+        shown &&
+        html`<p class="next-value">${local(shown.figure.value)}<small>${shown.figure.unit}</small></p>
         ${shown.other && html`<p class="soft">${written(shown.other)}</p>`}
-        <${Source} text=${view.programme.source} />`}</section>
-    <${Act} confirm onPress=${onward} label=${nextPassSays(pass, at, shown)} />
+        <${Source} text=${view.programme.source} />`
+      }</section>
+    <${Act} confirm onPress=${onward} label=${nextPassSays(pass, passNumber(view, pass), shown)} />
   </${RunFrame}>`;
 }
 
@@ -37,10 +40,10 @@ function doneSays(pass, number) {
   return t('run.pass-done', { pass: number, done: pass.done, of: pass.of });
 }
 
-/** @param {any} pass @param {number} at @param {any} shown */
-function nextPassSays(pass, at, shown) {
-  if (!shown) return t(`run.next-pass.${pass.how}`, { pass: at + 1 });
-  return t('run.next-pass', { pass: at + 1, value: written(shown.figure) });
+/** @param {any} pass @param {number} number @param {any} shown */
+function nextPassSays(pass, number, shown) {
+  if (!shown) return t(`run.next-pass.${pass.how}`, { pass: number });
+  return t('run.next-pass', { pass: number, value: written(shown.figure) });
 }
 
 /** @param {any} props view, casting, unit, leave, choose(id) */
@@ -48,7 +51,8 @@ export function NotWhole({ view, casting, unit, leave, choose }) {
   const first = view.fasteners.find((/** @type {any} */ f) => f.number === view.open[0]);
   const last = view.passes.at(-1)?.id === view.pass;
   const doubtful = view.recent.find(
-    (/** @type {any} */ p) => p.fastener === first?.id && p.pass === view.pass && p.mark === 'doubt',
+    (/** @type {any} */ p) =>
+      p.fastener === first?.id && p.pass === view.pass && p.mark === 'doubt',
   );
   const onward = `/joint/${view.id}/strike/${view.pass}?how=onward`;
   const accept = doubtful && `/joint/${view.id}/strike/${doubtful.id}?how=accept`;

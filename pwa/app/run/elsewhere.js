@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { say } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { listed } from './figures.js';
+import { keptHere } from './keeping.js';
 
 /**
  * @param {any} view
@@ -21,7 +22,9 @@ export function useElsewhere(view, store) {
     if (!known) return;
     const fresh = view.recent.filter((/** @type {any} */ p) => !known.has(p.id));
     Promise.resolve(store.device()).then((own) => {
-      const theirs = fresh.filter((/** @type {any} */ p) => p.device !== own?.device);
+      const theirs = fresh.filter(
+        (/** @type {any} */ p) => own && p.device !== own.device && !keptHere.has(p.id),
+      );
       if (theirs.length) setNotice(saysOf(theirs));
       else if (fresh.length) setNotice(null);
     });

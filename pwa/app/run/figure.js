@@ -1,7 +1,7 @@
 /** The figure read from a metre: what to pull the next fastener to. */
 
-import { html } from '../frame/index.js';
 import { hexagon } from '../drawing/heads.js';
+import { html } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { figures, lengthOf, local, namedFirst, written } from './figures.js';
 

@@ -60,7 +60,7 @@ export function lengthOf(text) {
 }
 
 /** @param {string} word */
-export const capital = (word) => (word ? word[0].toUpperCase() + word.slice(1) : word);
+export const capital = (word) => word.slice(0, 1).toUpperCase() + word.slice(1);
 
 /** @param {{noun: string | null}} joint @param {number} number "bolt 9" */
 export const named = (joint, number) => `${joint.noun ?? t('noun.one')} ${number}`;
@@ -70,3 +70,26 @@ export const namedFirst = (joint, number) => capital(named(joint, number));
 
 /** @param {number[]} numbers "6, 9" */
 export const listed = (numbers) => numbers.join(', ');
+
+/**
+ * How a pass is counted: a first pass by hand stands before the counting, as in manuals.
+ * @param {any} view
+ * @param {any} pass
+ * @returns {number}
+ */
+export function passNumber(view, pass) {
+  const before = view.passes[0]?.how === 'hand' ? 0 : 1;
+  return pass.number + before;
+}
+
+/** @param {any} view */
+export const passTotal = (view) =>
+  Math.max(0, ...view.passes.map((/** @type {any} */ pass) => passNumber(view, pass)));
+
+/** @param {any} view @param {string | null} id "Pass 2 of 3", or how it goes where it is not counted */
+export function passSays(view, id) {
+  const pass = view.passes.find((/** @type {any} */ p) => p.id === id);
+  if (!pass) return '';
+  const n = passNumber(view, pass);
+  return n === 0 ? t(`run.pass.${pass.how}`) : t('run.pass', { n, of: passTotal(view) });
+}

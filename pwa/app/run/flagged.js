@@ -11,8 +11,10 @@ const heaviest = (flags) => IN_DOUBT.find((flag) => flags.includes(flag)) ?? fla
 
 /** @param {any} pull */
 export function flagSays(pull) {
+  const { number, accepted } = pull;
+  if (accepted) return t('run.flag.accepted', { number, reason: accepted });
   return t(`run.flag.${heaviest(pull.flags)}`, {
-    number: pull.number,
+    number,
     reading: pull.reading ? written(pull.reading) : '',
     target: pull.target ? written(pull.target) : '',
   });

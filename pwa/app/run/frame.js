@@ -1,10 +1,10 @@
 /** The frame of a run: Leave, sync, and the joint at the left with its passes and its drawing. */
 
 import { day } from '../dates.js';
-import { JointDrawing, describe } from '../drawing/joint_drawing.js';
+import { describe, JointDrawing } from '../drawing/joint_drawing.js';
 import { DemoLine, html, Icon, Key, Top, useArrival } from '../frame/index.js';
 import { t } from '../texts/index.js';
-import { inUnit, listed, local, namedFirst, written } from './figures.js';
+import { inUnit, listed, local, namedFirst, passSays, written } from './figures.js';
 
 /**
  * @param {{title: string, demo?: boolean, leave: () => void, says?: string, className?: string, children?: any}} props
@@ -25,8 +25,7 @@ export const RunTitle = ({ name, right }) =>
  * @param {{view: any, casting: string | null, unit: string | null, chosen?: string | null, caption?: any}} props
  */
 export function RunView({ view, casting, unit, chosen, caption }) {
-  const count = view.passes.length;
-  const right = view.pass_number ? t('run.pass', { n: view.pass_number, of: count }) : null;
+  const right = passSays(view, view.pass) || null;
   return html`<section class="view" aria-label=${view.name}>
     <${RunTitle} name=${view.name} right=${right} />
     <${Passes} view=${view} unit=${unit} />
@@ -45,14 +44,14 @@ export function Passes({ view, unit }) {
       const kind = `${now ? 'now' : ''} ${pass.how === 'hand' ? 'hand' : ''}`;
       return html`<li key=${pass.id} class=${kind} aria-current=${now ? 'step' : undefined}>
         ${pass.whole && html`<${Icon} name="m-stripe" /><span class="gone">${t('draw.mark.done')}</span>`}
-        ${passSays(pass, unit)}
+        ${passFigures(pass, unit)}
         ${now && html` <span>${t('run.pass.count', { done: pass.done, of: pass.of })}</span>`}</li>`;
     },
   )}</ol>`;
 }
 
 /** @param {any} pass @param {string | null} unit */
-function passSays(pass, unit) {
+function passFigures(pass, unit) {
   if (pass.how === 'hand' || pass.how === 'back-off') return t(`run.pass.${pass.how}`);
   const values = pass.values.map((/** @type {any} */ value) => {
     const own = inUnit(value, unit);
@@ -91,7 +90,13 @@ export function Recent({ view }) {
 }
 
 /** @type {Record<string, string>} */
-const MARKS = { done: 'm-done', flagged: 'i-caution', doubt: 'i-caution', out: 'i-strike', void: 'i-strike' };
+const MARKS = {
+  done: 'm-done',
+  flagged: 'i-caution',
+  doubt: 'i-caution',
+  out: 'i-strike',
+  void: 'i-strike',
+};
 
 /** @param {any} pull */
 function recentSays(pull) {
@@ -114,7 +119,7 @@ function clock(made) {
 
 /**
  * The one line beneath the drawing: a flag, else what is loosened, else what was struck out.
- * @param {{view: any, children?: any}} props
+ * @param {{view: any, onNow: () => void}} props
  */
 export function StruckLine({ view, onNow }) {
   if (view.loosened && !view.loosened.all) {

@@ -10,6 +10,9 @@ import { t } from '../texts/index.js';
  * @typedef {{says: string, again: () => Promise<unknown>, drop: () => void}} Trouble
  */
 
+/** What was kept on this page, so that it is not told as another device's. @type {Set<string>} */
+export const keptHere = new Set();
+
 /**
  * @param {any} store
  * @returns {{keep: (drafts: Draft[]) => Promise<any[] | false>, trouble: any}} `keep` waits until the
@@ -40,6 +43,7 @@ export function useKeep(store) {
 async function attempt(store, drafts, setTrouble) {
   try {
     const entries = await store.keep(drafts);
+    for (const entry of entries) keptHere.add(entry.id);
     setTrouble(null);
     return entries;
   } catch (error) {

@@ -29,7 +29,9 @@ export function Units({ units, unit, onPress }) {
   const ordered = [unit, ...units.filter((u) => u !== unit)];
   const keys = [...units].sort((a, b) => ordered.indexOf(a) - ordered.indexOf(b));
   return html`<div class="units" role="group" aria-label=${t('reading.unit')}>${keys.map(
-    (word) => html`<${Press} key=${word} class="press" aria-pressed=${String(word === unit)} aria-label=${unitWords(word)}
+    (
+      word,
+    ) => html`<${Press} key=${word} class="press" aria-pressed=${String(word === unit)} aria-label=${unitWords(word)}
       onPress=${() => onPress(word)}>${word}</${Press}>`,
   )}</div>`;
 }
@@ -40,7 +42,8 @@ export function Keypad({ onKey }) {
   const last = left ? ['erase', '0', '.'] : ['.', '0', 'erase'];
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', ...last];
   return html`<div class="keypad" role="group" aria-label=${t('reading.keypad')}>${keys.map(
-    (key) => html`<${Press} key=${key} class="press" typing onPress=${() => onKey(key)} ...${named(key)}>${face(key)}</${Press}>`,
+    (key) =>
+      html`<${Press} key=${key} class="press" typing onPress=${() => onKey(key)} ...${named(key)}>${face(key)}</${Press}>`,
   )}</div>`;
 }
 

@@ -4,8 +4,8 @@ import { Act, html, Icon, Key } from '../frame/index.js';
 import { useWet } from '../press.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
-import { figures, named, namedFirst, spokenValue, written } from './figures.js';
 import { Figure } from './figure.js';
+import { figures, named, namedFirst, passSays, spokenValue, written } from './figures.js';
 import { FlagLine } from './flagged.js';
 import { RunFrame, RunView, StruckLine } from './frame.js';
 import { useRunKeys } from './keys.js';
@@ -32,8 +32,7 @@ export function Ready(props) {
       caption=${html`<${Line} ...${props} fastener=${fastener} />`} />
     <${Figure} view=${view} fastener=${fastener} pass=${pass} wrenchUnit=${wrenchUnit}
       ownUnit=${settings.unit.value} unsourced=${Boolean(fastener.target) && !view.programme.source} />
-    <${Tool} view=${view} wrench=${wrench} />
-    ${doubtful && html`<${Doubtful} view=${view} pull=${doubtful} choose=${props.choose} />`}
+    ${doubtful ? html`<${Doubtful} view=${view} pull=${doubtful} choose=${props.choose} />` : html`<${Tool} view=${view} wrench=${wrench} />`}
     <${Pair} view=${view} pass=${pass} theRest=${props.theRest} />
     ${wet && html`<p class="wet" role="status">${t('run.wet')}</p>`}
     <${Act} confirm onPress=${act} spoken=${spokenConfirm(view, pass, fastener, wrenchUnit)}
@@ -43,7 +42,7 @@ export function Ready(props) {
 }
 
 /** @param {any} view */
-const titleOf = (view) => `${view.name}, ${t('run.pass', { n: view.pass_number, of: view.passes.length })}`;
+const titleOf = (view) => `${view.name}, ${passSays(view, view.pass)}`;
 
 /** @param {any} view @param {string | null} chosen */
 export function nextOf(view, chosen) {
@@ -63,7 +62,12 @@ function doubtfulLast(view) {
 /** @param {any} props */
 function Line({ view, chosen, fastener, notice, choose }) {
   const last = view.recent[0];
-  if (last?.flags.length && last.mark !== 'out' && last.mark !== 'void' && last.pass === view.pass) {
+  if (
+    last?.flags.length &&
+    last.mark !== 'out' &&
+    last.mark !== 'void' &&
+    last.pass === view.pass
+  ) {
     return html`<${FlagLine} pull=${last} />`;
   }
   if (notice) return html`<p class="caption"><${Icon} name="i-wait" /><span>${notice}</span></p>`;
@@ -103,7 +107,14 @@ function Pair({ view, pass, theRest }) {
   const choose = html`<${Key} className="press" id="choose" icon="i-keys" label=${t('run.choose')} href=${`/joint/${view.id}/choose`} />`;
   const rest = html`<${Key} className="press" label=${t('run.all-the-rest')} onPress=${theRest} />`;
   const reading = html`<${Key} className="press" id="reading" icon="i-keys" label=${t('run.reading')} href=${`/joint/${view.id}/reading`} />`;
-  const side = pass.how === 'hand' ? (pass.done >= 3 ? rest : choose) : pass.how === 'back-off' ? choose : reading;
+  const side =
+    pass.how === 'hand'
+      ? pass.done >= 3
+        ? rest
+        : choose
+      : pass.how === 'back-off'
+        ? choose
+        : reading;
   return html`<div class="pair">${strike}${side}</div>`;
 }
 
@@ -119,7 +130,8 @@ function whenSays(pass, wrench, fastener) {
 /** @param {any} view @param {any} pass @param {any} fastener @param {string | null} unit */
 function spokenConfirm(view, pass, fastener, unit) {
   const name = named(view, fastener.number);
-  if (!fastener.target) return t(`run.confirm.${pass.how === 'hand' ? 'hand' : 'back-off'}.spoken`, { name });
+  if (!fastener.target)
+    return t(`run.confirm.${pass.how === 'hand' ? 'hand' : 'back-off'}.spoken`, { name });
   const { figure } = figures(fastener.target, unit, settings.unit.value);
   return t('run.confirm.spoken', { name, value: spokenValue(figure) });
 }

@@ -23,7 +23,9 @@ export function ReasonScreen(props) {
     <${RunTitle} name=${title} />
     ${lines}<p class="soft">${says}</p>
     <div class="asked"><div class="chips" role="group" aria-label=${t('strike.reason')}>${chips.map(
-      (chip) => html`<${Key} key=${chip} className="press" pressed=${!draft.own.trim() && draft.chip === chip} label=${chip}
+      (
+        chip,
+      ) => html`<${Key} key=${chip} className="press" pressed=${!draft.own.trim() && draft.chip === chip} label=${chip}
         onPress=${() => change({ chip: draft.chip === chip ? '' : chip, own: '' })} />`,
     )}</div>
     <label class="field"><span>${t('strike.own')}</span><input type="text" id="own-words" autocomplete="off" value=${draft.own}

@@ -28,7 +28,10 @@ export function getUp(run) {
  * @returns {Promise<Record<string, any>>}
  */
 export async function remembered(store, joint) {
-  return { ...((await store.setting('bench')) ?? {}), ...((await store.draft(`bench:${joint}`)) ?? {}) };
+  return {
+    ...((await store.setting('bench')) ?? {}),
+    ...((await store.draft(`bench:${joint}`)) ?? {}),
+  };
 }
 
 /**

@@ -20,7 +20,7 @@ export function press(text, key) {
   if (key === 'erase') return text.slice(0, -1);
   if (key === '.') return text.includes('.') ? text : `${text || '0'}.`;
   const next = text === '0' ? key : text + key;
-  const [whole, part = ''] = next.split('.');
+  const [whole = '', part = ''] = next.split('.');
   return whole.length > WHOLE_DIGITS || part.length > DECIMALS ? text : next;
 }
 

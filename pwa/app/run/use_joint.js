@@ -49,6 +49,6 @@ export function useJoint(store, id) {
 export async function readJoint(store, id) {
   const workshop = await store.jointSlice(id);
   const subject = workshop.subject(id);
-  if (!subject || subject.heading !== 'joint' || subject.hidden) return null;
+  if (subject?.heading !== 'joint' || subject.hidden) return null;
   return { workshop, view: jointView(workshop, id) };
 }

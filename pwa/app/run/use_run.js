@@ -2,12 +2,12 @@
 
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
-import { useAwake } from './awake.js';
 import { actions } from './actions.js';
+import { useAwake } from './awake.js';
+import { useElsewhere } from './elsewhere.js';
 import { useKeep } from './keeping.js';
 import { getUp, remember, remembered, sitDown, sitting } from './sitting.js';
 import { useJoint } from './use_joint.js';
-import { useElsewhere } from './elsewhere.js';
 
 /**
  * @param {any} store

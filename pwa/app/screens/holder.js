@@ -14,7 +14,7 @@ import { inSentence } from '../words.js';
 
 /** The mark before a row, and before one part of it. @param {any} row */
 function iconOf(row) {
-  if (row.heading === 'holder') return formIcon(row.form ?? null);
+  if (row.heading === 'holder') return formIcon(row.form);
   return (
     { use: 'v-use', spare: 'v-spare', machine: 'v-machine', scrap: 'v-scrap' }[
       /** @type {string} */ (row.mark)
@@ -47,6 +47,15 @@ function Many({ row }) {
     <${Icon} name=${iconOf(row)} /><span class="says"><b>${row.name}</b><span class="soft">${rowWords(row)}</span></span><span class="fig">${row.quantity}</span></button>
     ${open && html`<ul>${row.parts.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${one.gone || t(`mark.${one.mark}`)} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
 }
+
+/** Holders inside it with their form, so that a tray looks like one. @param {any} holder @param {any} workshop */
+const withForms = (holder, workshop) => ({
+  ...holder,
+  rows: holder.rows.map((/** @type {any} */ row) => ({
+    ...row,
+    form: workshop.subject(row.id)?.fields.form?.value ?? null,
+  })),
+});
 
 /** @param {{holder: any}} props */
 function Content({ holder }) {
@@ -129,7 +138,7 @@ const Record = ({
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
   const { state, workshop } = useSlice(store, (s) => s.holderSlice(params.id), [params.id]);
-  const holder = workshop && holderView(workshop, params.id);
+  const holder = workshop && withForms(holderView(workshop, params.id), workshop);
   const missing = holder && (holder.hidden || !holder.here);
   return html`<${Page} title=${holder?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready'}>
     ${!holder && html`<div class="left"><${Wait} /></div>`}

@@ -1,6 +1,5 @@
 /** Inspection, quick: looks, verdict in two taps, reason, note, photo; then the next piece of the bag. */
 
-import { useEffect, useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { nextPiece } from '../../views/next_piece.js';
 import { useDraft } from '../draft.js';
@@ -9,8 +8,8 @@ import { Act, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js
 import { entriesOf, FRESH } from '../inspect/judging.js';
 import { Piece } from '../inspect/piece.js';
 import { Pieces } from '../inspect/pieces.js';
-import { useKeep } from '../run/keeping.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
+import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 
 /** @param {any} props */
@@ -22,10 +21,18 @@ export function screen({ params, store, back }) {
   const leave = () => back(`/part/${id}`);
   if (!workshop || !draft) return html`<main class="run narrow"><${Wait} /></main>`;
   const bag = nextPiece(workshop, id, null, kind ?? null);
-  const piece = pieceOf(bag, workshop, id, draft.piece);
-  if (!piece) return html`<${AllDone} bag=${bag} id=${id} leave=${leave} again=${(/** @type {string} */ one) => change({ ...FRESH, piece: one })} />`;
+  const piece = pieceOf(bag, id, draft.piece);
+  if (!piece) return html`<${AllDone} bag=${bag} leave=${leave} />`;
   const next = bag.pieces.length > 1 ? nextPiece(workshop, id, piece.id, kind ?? null).piece : null;
-  const facts = { bag, piece, next: next?.id === piece.id ? null : next, workshop, draft, change, leave };
+  const facts = {
+    bag,
+    piece,
+    next: next?.id === piece.id ? null : next,
+    workshop,
+    draft,
+    change,
+    leave,
+  };
   const act = async () => {
     if (!(await keep(entriesOf(draft, workshop, piece.id)))) return false;
     feedback('kept');
@@ -49,11 +56,10 @@ const readOf = (id) => async (store) => {
  * The piece in the hand: the one this device was at, else the first not judged. A single part may
  * always be looked at again.
  * @param {any} bag
- * @param {any} workshop
  * @param {string} id
  * @param {string} at
  */
-function pieceOf(bag, workshop, id, at) {
+function pieceOf(bag, id, at) {
   const kept = bag.pieces.findIndex((/** @type {any} */ one) => one.id === at);
   if (kept >= 0) return numbered(bag, kept);
   if (at === 'none' && !bag.piece) return null;
@@ -65,7 +71,13 @@ function pieceOf(bag, workshop, id, at) {
 /** @param {any} bag @param {number} at */
 function numbered(bag, at) {
   const one = bag.pieces[at];
-  return { quantity: null, verdict: null, ...one, number: one.number ?? at + 1, of: bag.pieces.length };
+  return {
+    quantity: null,
+    verdict: null,
+    ...one,
+    number: one.number ?? at + 1,
+    of: bag.pieces.length,
+  };
 }
 
 /** @param {any} piece */
@@ -78,12 +90,15 @@ function kindOf(workshop, part) {
 }
 
 /** @param {any} props */
-function AllDone({ bag, leave, again }) {
+function AllDone({ bag, leave }) {
   if (!bag.pieces.length) {
     return html`<${Page} title=${t('inspect.nothing')}><div class="left"><h1 tabindex="-1" class="gone">${t('inspect.nothing')}</h1>
       <${Missing} says=${t('inspect.nothing')} then=${t('inspect.nothing.then')} /></div></${Page}>`;
   }
-  const words = ['use', 'spare', 'machine', 'scrap'].map((word) => ({ word, n: bag.pieces.filter((/** @type {any} */ p) => p.mark === word).length }));
+  const words = ['use', 'spare', 'machine', 'scrap'].map((word) => ({
+    word,
+    n: bag.pieces.filter((/** @type {any} */ p) => p.mark === word).length,
+  }));
   return html`<${RunFrame} title=${t('inspect.done')} leave=${leave} className="narrow inspect">
     <${RunTitle} name=${t('inspect.done')} /><${Pieces} pieces=${bag.pieces} now="" />
     <ul class="sheet summary">${words.filter(({ n }) => n).map(({ word, n }) => html`<li class="row plain"><b>${t(`inspect.verdict.${word}`)}</b><span class="fig">${n}</span></li>`)}</ul>

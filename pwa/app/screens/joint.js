@@ -2,14 +2,14 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { html, Missing, Page, Wait } from '../frame/index.js';
-import { t } from '../texts/index.js';
-import { Begin } from '../run/begin.js';
 import { CameBack, DiffersAsk, HeldBack, TurnedAsk, UnsourcedAsk } from '../run/asking.js';
+import { Begin } from '../run/begin.js';
 import { JointDone, NotWhole, NoValue, PassDone } from '../run/between.js';
 import { Ready } from '../run/ready.js';
 import { useRun } from '../run/use_run.js';
+import { t } from '../texts/index.js';
 
-/** @param {{params: Record<string, string>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
+/** @param {{params: Record<string, any>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
 export function screen({ params, store, go, back }) {
   const run = useRun(store, params.id, { go, back });
   const [turned, setTurned] = useState(false);
@@ -35,7 +35,8 @@ function pictureOf(run) {
   if (view.held_back) {
     return html`<${HeldBack} ...${run} draft=${run.bench} change=${run.change} overrule=${run.overrule} />`;
   }
-  if (view.state === 'done') return html`<${JointDone} ...${run} unit=${run.wrench?.unit ?? null} />`;
+  if (view.state === 'done')
+    return html`<${JointDone} ...${run} unit=${run.wrench?.unit ?? null} />`;
   return running(run);
 }
 

@@ -69,11 +69,17 @@ function usePairing(store, go) {
   return { stage, trouble, adopted, pair };
 }
 
+/** A phone goes to the bench, a computer to what can be done. */
+const onwards = () =>
+  matchMedia('(pointer: coarse)').matches
+    ? { href: '/scan', label: t('pair.go'), second: t('pair.go.second') }
+    : { href: '/tonight', label: t('pair.desk'), second: t('pair.desk.second') };
+
 /** @param {{adopted: number}} props */
 const Done = ({
   adopted,
 }) => html`<div class="tell"><p><b>${t('pair.done')}</b></p><p>${t('pair.done.says')} ${t('pair.adopted', { n: adopted })}</p></div><${Warnings} />
-  <${Dock}><${Act} href="/scan" label=${t('pair.go')} second=${t('pair.go.second')} /></${Dock}>`;
+  <${Dock}><${Act} ...${onwards()} /></${Dock}>`;
 
 /** @param {{onPair: (code: string, name: string) => Promise<unknown>, trouble: string, going: boolean}} props */
 function Ask({ onPair, trouble, going }) {

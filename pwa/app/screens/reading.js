@@ -4,20 +4,25 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { quantityOf } from '../../trade/units.js';
 import { useDraft } from '../draft.js';
 import { Act, html, Key, Wait } from '../frame/index.js';
-import { t } from '../texts/index.js';
 import { tell } from '../run/actions.js';
 import * as drafts from '../run/drafts.js';
-import { inUnit, local, namedFirst, spokenValue, written } from '../run/figures.js';
+import { inUnit, local, namedFirst, passSays, spokenValue, written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { Keypad, Typed, Units } from '../run/keypad.js';
 import { nextOf } from '../run/ready.js';
 import { askOf, press, readingOf, unitsFor } from '../run/typed.js';
 import { useRun } from '../run/use_run.js';
+import { t } from '../texts/index.js';
+import { inSentence } from '../words.js';
 
-/** @param {{params: Record<string, string>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
+/** @param {{params: Record<string, any>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
 export function screen({ params, store, go, back }) {
   const run = useRun(store, params.id, { go, back });
-  const [draft, change, forget] = useDraft(store, `reading:${params.id}`, { typed: '', unit: '', at: 'bolt' });
+  const [draft, change, forget] = useDraft(store, `reading:${params.id}`, {
+    typed: '',
+    unit: '',
+    at: 'bolt',
+  });
   const { known, bench } = run;
   const ready = known && bench && draft;
   const home = `/joint/${params.id}`;
@@ -46,9 +51,9 @@ function Reading(props) {
   const unit = unitOf([draft.unit, wrench?.unit, bench.unit, target?.unit], units);
   const reading = readingOf(draft.typed, unit);
   const [asked, setAsked] = useState(/** @type {any} */ (null));
-  const type = (/** @type {string} */ typed) => {
+  const type = (/** @type {string} */ key) => {
     setAsked(null);
-    change({ typed });
+    change((/** @type {any} */ was) => ({ typed: press(was.typed, key) }));
   };
   const keep = () => keepReading(props, fastener, reading);
   const act = async () => {
@@ -56,17 +61,26 @@ function Reading(props) {
     if (ask) return void setAsked(ask);
     return keep();
   };
-  useDigits((key) => type(press(draft.typed, key)), act, leave);
-  const title = t('reading.title', { name: namedFirst(view, fastener.number), n: view.pass_number, of: view.passes.length });
+  useDigits(type, leave);
+  const title = t('reading.title', {
+    name: namedFirst(view, fastener.number),
+    pass: inSentence(passSays(view, view.pass)),
+  });
   return html`<${RunFrame} title=${title} demo=${view.invented} leave=${leave} says=${t('reading.back')} className="narrow">
     <${RunTitle} name=${title} right=${target && t('reading.target', { value: written(inUnit(target, unit)) })} />
     <${Typed} text=${draft.typed} unit=${unit} reading=${reading} target=${target} />
     ${view.adapter && html`<${ReadAt} at=${draft.at} change=${change} />`}
-    ${asked ? html`<${Asked} asked=${asked} reading=${reading} target=${target} wrench=${wrench} keep=${keep}
-        relabel=${(/** @type {string} */ u) => { change({ unit: u }); setAsked(null); }} again=${() => setAsked(null)} />`
-      : html`<${Units} units=${units} unit=${unit} onPress=${(/** @type {string} */ u) => change({ unit: u })} />
-        <${Keypad} onKey=${(/** @type {string} */ key) => type(press(draft.typed, key))} />
-        <${Act} confirm disabled=${!reading} onPress=${act} ...${keepWords(reading)} />`}
+    ${
+      asked
+        ? html`<${Asked} asked=${asked} reading=${reading} target=${target} wrench=${wrench} keep=${keep}
+        relabel=${(/** @type {string} */ u) => {
+          change({ unit: u });
+          setAsked(null);
+        }} again=${() => setAsked(null)} />`
+        : html`<${Units} units=${units} unit=${unit} onPress=${(/** @type {string} */ u) => change({ unit: u })} />
+        <${Keypad} onKey=${type} />
+        <${Act} confirm disabled=${!reading} onPress=${act} ...${keepWords(reading)} />`
+    }
   </${RunFrame}>`;
 }
 
@@ -78,17 +92,24 @@ function keepWords(reading) {
 }
 
 /** @param {(string | null | undefined)[]} wanted @param {string[]} units */
-const unitOf = (wanted, units) => wanted.find((u) => u && units.includes(u)) ?? units[0];
+const unitOf = (wanted, units) => wanted.find((u) => u && units.includes(u)) ?? units[0] ?? 'N·m';
 
 /** @param {any} props @param {any} fastener @param {any} reading */
-async function keepReading({ view, keep, refresh, wrench, draft, change, remember, done, close }, fastener, reading) {
+async function keepReading(
+  { view, keep, refresh, wrench, draft, change, remember, done, close },
+  fastener,
+  reading,
+) {
   const how = { wrench: wrench?.id ?? null, reading, readAt: view.adapter ? draft.at : undefined };
   const entries = await keep([drafts.pull(view, fastener, how)]);
   if (!entries) return false;
   close();
   // The place is forgotten before anything is shown, so that a kill now cannot keep the reading twice.
   change({ typed: '' });
-  await remember({ chosen: null, unit: quantityOf(reading.unit) === 'torque' ? reading.unit : undefined });
+  await remember({
+    chosen: null,
+    unit: quantityOf(reading.unit) === 'torque' ? reading.unit : undefined,
+  });
   const after = await refresh();
   tell(view, after?.view, entries[0].id);
   await done();
@@ -98,16 +119,21 @@ async function keepReading({ view, keep, refresh, wrench, draft, change, remembe
 /** What is asked before a reading is kept, with the harmless answer as the main action. @param {any} props */
 function Asked({ asked, reading, target, wrench, keep, relabel, again }) {
   const typed = written(reading);
-  const wanted = written(inUnit(target, asked.ask === 'which' ? target.unit : reading.unit));
   if (asked.ask === 'which') {
-    const other = written(inUnit(reading, target.unit));
-    return html`<section class="asked"><p><b>${t('reading.which', { typed, other, target: written(target) })}</b></p></section>
+    const [other, wanted] = [reading, target].map((one) => written(inUnit(one, asked.unit)));
+    return html`<section class="asked"><p><b>${t('reading.which', { typed, other, target: wanted })}</b></p></section>
       <div class="pair"><${Key} className="press" label=${t('reading.keep-it', { value: typed })} onPress=${keep} /></div>
       <${Act} confirm label=${written({ value: reading.value, unit: asked.unit })} onPress=${() => relabel(asked.unit)} />`;
   }
-  const says = asked.ask === 'beyond'
-    ? t('reading.beyond', { typed: local(reading.value), wrench: wrench.name, most: written({ value: wrench.most, unit: wrench.unit }) })
-    : t('reading.reason', { typed: local(reading.value), target: wanted });
+  const wanted = written(inUnit(target, reading.unit));
+  const says =
+    asked.ask === 'beyond'
+      ? t('reading.beyond', {
+          typed: local(reading.value),
+          wrench: wrench.name,
+          most: written({ value: wrench.most, unit: wrench.unit }),
+        })
+      : t('reading.reason', { typed: local(reading.value), target: wanted });
   return html`<section class="asked"><h2>${says}</h2></section>
     <div class="pair"><${Key} className="press" label=${t('reading.keep-it', { value: local(reading.value) })} onPress=${keep} /></div>
     <${Act} confirm label=${t('reading.change')} onPress=${again} />`;
@@ -116,29 +142,45 @@ function Asked({ asked, reading, target, wrench, keep, relabel, again }) {
 /** @param {any} props */
 function ReadAt({ at, change }) {
   return html`<div class="read-at" role="group" aria-label=${t('reading.at')}>${['bolt', 'set'].map(
-    (where) => html`<${Key} key=${where} className="press" pressed=${at === where} label=${t(`reading.at.${where}`)}
+    (
+      where,
+    ) => html`<${Key} key=${where} className="press" pressed=${at === where} label=${t(`reading.at.${where}`)}
       onPress=${() => change({ at: where })} />`,
   )}</div>`;
 }
 
 /**
- * Digits from a hardware keyboard or a caliper that types; Enter keeps.
+ * Digits from a hardware keyboard or a caliper that types; Enter keeps, by way of the key itself, so
+ * that it can keep only once.
  * @param {(key: string) => void} type
- * @param {() => void} keep
  * @param {() => void} leave
  */
-function useDigits(type, keep, leave) {
+function useDigits(type, leave) {
   useEffect(() => {
-    const onKey = (/** @type {KeyboardEvent} */ event) => {
-      if (event.ctrlKey || event.metaKey || event.altKey) return;
-      const onKeyOf = /** @type {Element} */ (event.target).closest?.('button, a[href]');
-      if (/^[0-9]$/.test(event.key)) type(event.key);
-      else if (event.key === '.' || event.key === ',') type('.');
-      else if (event.key === 'Backspace') type('erase');
-      else if (event.key === 'Escape') leave();
-      else if (event.key === 'Enter' && !onKeyOf && !event.repeat) keep();
-    };
+    const onKey = (/** @type {KeyboardEvent} */ event) => digit(event, type, leave);
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
   });
+}
+
+/**
+ * @param {KeyboardEvent} event
+ * @param {(key: string) => void} type
+ * @param {() => void} leave
+ */
+function digit(event, type, leave) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const key = KEYS[event.key] ?? event.key;
+  if (/^[0-9.]$|^erase$/.test(key)) type(key);
+  else if (key === 'Escape') leave();
+  else if (key === 'Enter' && !event.repeat) pressMain(event);
+}
+
+/** @type {Record<string, string>} */
+const KEYS = { ',': '.', Backspace: 'erase' };
+
+/** @param {KeyboardEvent} event */
+function pressMain(event) {
+  const elsewhere = /** @type {Element} */ (event.target).closest?.('button, a[href]');
+  if (!elsewhere) /** @type {HTMLElement | null} */ (document.querySelector('.run .act'))?.click();
 }

@@ -1,14 +1,13 @@
 /** Reasons: strike out, accept, next pass though not whole, loosen. Both lines stay readable. */
 
-import { Wait, html, Missing, Page } from '../frame/index.js';
-import { t } from '../texts/index.js';
+import { feedback } from '../feedback.js';
+import { html, Missing, Page, say, Wait } from '../frame/index.js';
 import * as drafts from '../run/drafts.js';
-import { listed, named, written } from '../run/figures.js';
+import { capital, listed, named, passSays, written } from '../run/figures.js';
 import { useKeep } from '../run/keeping.js';
 import { ReasonScreen } from '../run/reason.js';
 import { useRun } from '../run/use_run.js';
-import { feedback } from '../feedback.js';
-import { say } from '../frame/index.js';
+import { t } from '../texts/index.js';
 
 /** @param {any} props */
 export function screen(props) {
@@ -38,7 +37,8 @@ function OfFact({ params, store, back }) {
 function OfJoint({ params, store, go, back }) {
   const run = useRun(store, params.id, { go, back });
   const home = `/joint/${params.id}`;
-  if (run.missing) return html`<${Page} title=${t('run.not-here')}><div class="left"><${Missing} says=${t('run.not-here')} /></div></${Page}>`;
+  if (run.missing)
+    return html`<${Page} title=${t('run.not-here')}><div class="left"><${Missing} says=${t('run.not-here')} /></div></${Page}>`;
   if (!run.known || !run.bench) return html`<main class="run narrow"><${Wait} /></main>`;
   const { view } = run.known;
   const what = (WHAT[params.how] ?? strike)(view, params.pull);
@@ -68,7 +68,10 @@ const WHAT = { accept: acceptance, onward, loosen };
 
 /** @param {any} view @param {string} id */
 function pullOf(view, id) {
-  return view.recent.find((/** @type {any} */ pull) => pull.id === id) ?? (view.last?.id === id ? view.last : null);
+  return (
+    view.recent.find((/** @type {any} */ pull) => pull.id === id) ??
+    (view.last?.id === id ? view.last : null)
+  );
 }
 
 /** @param {any} view @param {string} id @returns {What} */
@@ -96,7 +99,7 @@ function acceptance(view, id) {
   const name = named(view, pull.number);
   return {
     title: t('accept.title', { name }),
-    says: t('accept.says', { name: namedFirst(name) }),
+    says: t('accept.says', { name: capital(name) }),
     chips: words(['checked', 'manual', 'misread']),
     label: t('accept.act', { number: pull.number }),
     kept: t('accept.act', { number: pull.number }),
@@ -104,14 +107,11 @@ function acceptance(view, id) {
   };
 }
 
-/** @param {string} name */
-const namedFirst = (name) => name[0].toUpperCase() + name.slice(1);
-
 /** @param {any} view @param {string} pass @returns {What} */
 function onward(view, pass) {
   return {
     title: t('onward.title'),
-    says: t('onward.says', { numbers: listed(view.open), pass: view.pass_number ?? '' }),
+    says: t('onward.says', { numbers: listed(view.open), pass: passSays(view, pass) }),
     chips: words(['later', 'no-reach', 'manual']),
     label: t('onward.act'),
     kept: t('onward.act'),
@@ -126,7 +126,9 @@ function loosen(view, id) {
   const all = !one;
   const number = one?.number ?? 0;
   return {
-    title: all ? t('loosen.title.all', { of: view.count }) : t('loosen.title', { name: named(view, number) }),
+    title: all
+      ? t('loosen.title.all', { of: view.count })
+      : t('loosen.title', { name: named(view, number) }),
     says: t('loosen.says'),
     chips: words(['gasket', 'order', 'value', 'part', 'mistake']),
     label: all ? t('loosen.act.all') : t('loosen.act', { number }),

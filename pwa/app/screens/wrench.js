@@ -4,12 +4,12 @@ import { useState } from 'preact/hooks';
 import { daysSince } from '../dates.js';
 import { Act, html, Icon, Key, Wait } from '../frame/index.js';
 import { Press } from '../press.js';
-import { t } from '../texts/index.js';
 import { written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { useRun } from '../run/use_run.js';
+import { t } from '../texts/index.js';
 
-/** @param {{params: Record<string, string>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
+/** @param {{params: Record<string, any>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
 export function screen({ params, store, go, back }) {
   const run = useRun(store, params.id, { go, back });
   const [picked, setPicked] = useState(/** @type {string | null | undefined} */ (undefined));
@@ -47,7 +47,8 @@ function Row({ wrench, on, pick }) {
  * @returns {string[]}
  */
 export function wrenchSays(wrench) {
-  const least = wrench.least && wrench.unit ? written({ value: wrench.least, unit: wrench.unit }) : '';
+  const least =
+    wrench.least && wrench.unit ? written({ value: wrench.least, unit: wrench.unit }) : '';
   const most = wrench.most && wrench.unit ? written({ value: wrench.most, unit: wrench.unit }) : '';
   const why = wrench.why ? t(`wrench.${wrench.why}`, { least, most }) : '';
   return [why || range(least, most), permitted(wrench), age(wrench)].filter(Boolean);

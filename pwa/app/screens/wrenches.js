@@ -5,7 +5,7 @@ import { TORQUE_WORDS } from '../../trade/units.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, NumberField, numberOf, TextField } from '../forms_fields.js';
-import { Act, Dock, html, Icon, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { Act, Dock, html, Icon, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
@@ -19,7 +19,8 @@ const BACK = { to: '/more', says: t('form.back') };
 /** @param {any} props */
 export function screen({ params, store, back }) {
   const { state, workshop } = useSlice(store, (s) => s.allOf('wrench'), []);
-  if (state === 'wait' || !workshop) return html`<${Page} title=${t('wrench.list')} back=${BACK} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  if (state === 'wait' || !workshop)
+    return html`<${Page} title=${t('wrench.list')} back=${BACK} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   if (!params.id) return html`<${List} wrenches=${workshop.all('wrench')} />`;
   const subject = params.id === 'new' ? null : workshop.subject(params.id);
   return html`<${Edit} key=${params.id} id=${params.id} subject=${subject} store=${store} back=${back} />`;
@@ -33,8 +34,11 @@ const fieldsOf = (subject) =>
 function List({ wrenches }) {
   return html`<${Page} title=${t('wrench.list')} back=${BACK} now="more"><div class="left">
     <div class="id"><h1 tabindex="-1">${t('wrench.list')}</h1></div>
-    ${wrenches.length ? html`<ul class="sheet">${wrenches.map((one) => html`<li key=${one.id}><${ListRow} id=${one.id} wrench=${fieldsOf(one)} /></li>`)}</ul>`
-      : html`<${Missing} says=${t('wrench.none')} />`}
+    ${
+      wrenches.length
+        ? html`<ul class="sheet">${wrenches.map((one) => html`<li key=${one.id}><${ListRow} id=${one.id} wrench=${fieldsOf(one)} /></li>`)}</ul>`
+        : html`<${Missing} says=${t('wrench.none')} />`
+    }
     <${Dock}><${Act} href="/wrench/new" label=${t('wrench.new')} /></${Dock}></div></${Page}>`;
 }
 
@@ -46,12 +50,18 @@ function ListRow({ id, wrench }) {
 
 /** @param {any} props */
 function Edit({ id, subject, store, back }) {
-  const start = { unit: 'N·m', sort: 'click', ...(subject ? fieldsOf(subject) : {}) };
-  const [draft, change, forget] = useDraft(store, `wrench:${id}`, { ...fieldsOf(null), ...start });
+  /** @type {Record<string, any>} */
+  const start = { ...fieldsOf(subject), ...(subject ? {} : { unit: 'N·m', sort: 'click' }) };
+  const [draft, change, forget] = useDraft(store, `wrench:${id}`, start);
   const { keep, trouble } = useKeep(store);
-  if (!draft) return html`<${Page} title=${t('wrench.edit.title')} back=${BACK} quiet><div class="left"><${Wait} /></div></${Page}>`;
+  if (!draft)
+    return html`<${Page} title=${t('wrench.edit.title')} back=${BACK} quiet><div class="left"><${Wait} /></div></${Page}>`;
   const act = async () => {
-    const entry = { heading: 'wrench', about: subject ? id : freshId(), body: { fields: changed(draft, subject) } };
+    const entry = {
+      heading: 'wrench',
+      about: subject ? id : freshId(),
+      body: { fields: changed(draft, subject) },
+    };
     if (!(await keep([entry]))) return false;
     await forget();
     feedback('kept');
@@ -59,7 +69,8 @@ function Edit({ id, subject, store, back }) {
     back('/wrenches');
     return true;
   };
-  const set = (/** @type {string} */ name) => (/** @type {string} */ text) => change({ [name]: text });
+  const set = (/** @type {string} */ name) => (/** @type {string} */ text) =>
+    change({ [name]: text });
   const number = (/** @type {string} */ name, /** @type {string} */ hint = '') =>
     html`<${NumberField} id=${name} label=${t(`wrench.${name}`)} value=${draft[name]} onChange=${set(name)} hint=${hint} />`;
   return html`<${Page} title=${t('wrench.edit.title')} back=${{ to: '/wrenches', says: t('form.back') }} quiet><div class="left form">

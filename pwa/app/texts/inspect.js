@@ -31,7 +31,6 @@ export const texts = {
   'inspect.photo.taking': 'Reducing',
   'inspect.photo.not': 'This file is no picture the phone can open. Take another one.',
   'inspect.photo.of': 'Photo of {name}',
-  'inspect.back-one': 'One back',
   'inspect.back-one.spoken': 'Back to the piece before',
   'inspect.plate.good': 'good',
   'inspect.plate.bad': 'not good',

@@ -1,0 +1,51 @@
+/** One of many by chips: the first few at hand, the rest found by name. */
+
+import { useState } from 'preact/hooks';
+import { TextField } from '../forms_fields.js';
+import { html, Key } from '../frame/index.js';
+import { t } from '../texts/index.js';
+
+const AT_HAND = 5;
+
+/**
+ * @typedef {{id: string, name: string}} Named
+ */
+
+/**
+ * @param {{id: string, label: string, none: string, more: string, list: Named[], heading: string, value: string,
+ *   first?: string | null, fresh?: string, mayAdd?: boolean, onChange: (id: string, fresh?: string) => void}} props
+ */
+export function Choice({ id, label, none, more, list, value, first, fresh, mayAdd, onChange }) {
+  const [finding, setFinding] = useState(false);
+  const shown = atHand(list, value, first ?? null);
+  const pick = (/** @type {string} */ one, /** @type {string} */ added = '') => {
+    setFinding(false);
+    onChange(one, added);
+  };
+  return html`<fieldset><legend>${label}</legend><div class="chips">
+    ${shown.map((one) => html`<${Key} key=${one.id} className="press" label=${one.name} pressed=${one.id === value} onPress=${() => pick(one.id === value ? '' : one.id)} />`)}
+    ${fresh && html`<${Key} className="press" label=${fresh} pressed=${true} onPress=${() => pick('')} />`}
+    ${!shown.length && !fresh && html`<${Key} className="press" label=${none} pressed=${!value} onPress=${() => pick('')} />`}
+    ${(list.length > AT_HAND || mayAdd) && html`<${Key} id=${`${id}-more`} className="press" label=${more} pressed=${finding} onPress=${() => setFinding(!finding)} />`}</div>
+    ${finding && html`<${Finder} id=${id} label=${label} list=${list} mayAdd=${mayAdd} pick=${pick} />`}</fieldset>`;
+}
+
+/** @param {Named[]} list @param {string} value @param {string | null} first */
+function atHand(list, value, first) {
+  const wanted = list.filter((one) => one.id === value || one.id === first);
+  const rest = list.filter((one) => !wanted.includes(one));
+  return [...wanted, ...rest].slice(0, AT_HAND);
+}
+
+/** @param {any} props */
+function Finder({ id, label, list, mayAdd, pick }) {
+  const [query, setQuery] = useState('');
+  const words = query.trim().toLowerCase();
+  const hits = list
+    .filter((/** @type {Named} */ one) => one.name.toLowerCase().includes(words))
+    .slice(0, 12);
+  const same = hits.some((/** @type {Named} */ one) => one.name.toLowerCase() === words);
+  return html`<${TextField} id=${`${id}-find`} label=${t('bind.find')} value=${query} onChange=${setQuery} />
+    <div class="chips" role="group" aria-label=${label}>${hits.map((/** @type {Named} */ one) => html`<${Key} key=${one.id} className="press" label=${one.name} onPress=${() => pick(one.id)} />`)}
+    ${mayAdd && words && !same && html`<${Key} className="press" label=${t('new.kind.add', { name: query.trim() })} onPress=${() => pick('', query.trim())} />`}</div>`;
+}
