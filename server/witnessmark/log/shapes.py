@@ -7,7 +7,7 @@ compiled checker cannot differ about it.
 from __future__ import annotations
 
 import re
-from typing import Any
+from typing import Any, ClassVar
 
 from marshmallow import INCLUDE, Schema, ValidationError, fields
 
@@ -22,7 +22,9 @@ LONGEST_ID = 64
 
 
 class Leaf(fields.Field[Any]):
-    """A value that has no fields of its own."""
+    """A value that has no fields of its own; `good` is its test as text, for the checker."""
+
+    good: ClassVar[str | None] = None
 
     def trouble(self, value: object) -> str | None:
         """The sort of trouble with a value, or None."""
@@ -37,6 +39,8 @@ class Leaf(fields.Field[Any]):
 class Text(Leaf):
     """Any text, also an empty one."""
 
+    good = "type({x}) is str"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is text."""
         return None if type(value) is str else "text"
@@ -44,6 +48,8 @@ class Text(Leaf):
 
 class Words(Leaf):
     """Text that says something."""
+
+    good = "type({x}) is str and {x}.strip(BLANKS)"
 
     def trouble(self, value: object) -> str | None:
         """Whether it is text with more than blanks in it."""
@@ -55,6 +61,8 @@ class Words(Leaf):
 class Id(Leaf):
     """The id of a thing, an entry, a fastener or a pass; ASCII, so that all sort it alike."""
 
+    good = "type({x}) is str and 0 < len({x}) <= LONGEST_ID and {x}.isascii() and {x}.isprintable()"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is text of 1 to 64 ASCII signs."""
         if type(value) is str and 0 < len(value) <= LONGEST_ID and value.isascii():
@@ -65,6 +73,8 @@ class Id(Leaf):
 class EntryId(Leaf):
     """A UUID of version 7 in lower case."""
 
+    good = "type({x}) is str and UUID7.fullmatch({x})"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is such an id."""
         return None if type(value) is str and UUID7.fullmatch(value) else "id"
@@ -73,6 +83,8 @@ class EntryId(Leaf):
 class StampText(Leaf):
     """A stamp of the hybrid clock."""
 
+    good = "type({x}) is str and STAMP.fullmatch({x})"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is a stamp."""
         return None if type(value) is str and STAMP.fullmatch(value) else "stamp"
@@ -80,6 +92,8 @@ class StampText(Leaf):
 
 class Number(Leaf):
     """A decimal number as typed, kept as text so that its digits survive."""
+
+    good = "type({x}) is str and len({x}) <= LONGEST_NUMBER and NUMBER.fullmatch({x})"
 
     def trouble(self, value: object) -> str | None:
         """Whether it is text that reads as a decimal number."""
@@ -91,6 +105,8 @@ class Number(Leaf):
 class Whole(Leaf):
     """A whole number; True and False are none."""
 
+    good = "type({x}) is int"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is a whole number."""
         return None if type(value) is int else "whole"
@@ -98,6 +114,8 @@ class Whole(Leaf):
 
 class Count(Leaf):
     """A whole number from 1 on."""
+
+    good = "type({x}) is int and {x} > 0"
 
     def trouble(self, value: object) -> str | None:
         """Whether it is such a number."""
@@ -108,6 +126,8 @@ class Count(Leaf):
 
 class Truth(Leaf):
     """True or false."""
+
+    good = "type({x}) is bool"
 
     def trouble(self, value: object) -> str | None:
         """Whether it is one of the two."""
@@ -129,6 +149,8 @@ class Word(Leaf):
 class PictureDigest(Leaf):
     """The SHA-256 of a picture in hex, which is its name."""
 
+    good = "type({x}) is str and DIGEST.fullmatch({x})"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is 64 lower-case hex digits."""
         return None if type(value) is str and DIGEST.fullmatch(value) else "digest"
@@ -137,6 +159,8 @@ class PictureDigest(Leaf):
 class LabelCode(Leaf):
     """The eight signs of a label; whether the last one fits is not asked here."""
 
+    good = "type({x}) is str and CODE.fullmatch({x})"
+
     def trouble(self, value: object) -> str | None:
         """Whether it is eight signs of the labels' alphabet."""
         return None if type(value) is str and CODE.fullmatch(value) else "code"
@@ -144,6 +168,8 @@ class LabelCode(Leaf):
 
 class Facts(Leaf):
     """An object whose fields are not looked at."""
+
+    good = "type({x}) is dict"
 
     def trouble(self, value: object) -> str | None:
         """Whether it is an object."""
