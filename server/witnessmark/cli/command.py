@@ -3,26 +3,38 @@
 import logging
 import sys
 from argparse import Namespace
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
+from importlib import import_module
 
-from witnessmark.cli import demo, labels, pairing, records, serve
 from witnessmark.cli.arguments import read
 from witnessmark.cli.folder import told
 from witnessmark.cli.say import complain
 from witnessmark.errors import WitnessmarkError
 
-COMMANDS: Mapping[str, Callable[[Namespace], int | None]] = {
-    "serve": serve.serve,
-    "pair": pairing.pair,
-    "rebuild": records.rebuild,
-    "backup": records.backup,
-    "restore": records.restore,
-    "export": records.export,
-    "import": records.import_,
-    "devices": records.devices,
-    "revoke": records.revoke,
-    "labels": labels.labels,
+# Where each command stands. Only the one asked for is loaded: the parts of the others take
+# longer to load than most commands take to run.
+COMMANDS = {
+    "serve": ("serve", "serve"),
+    "demo": ("demo", "demo"),
+    "pair": ("pairing", "pair"),
+    "rebuild": ("records", "rebuild"),
+    "backup": ("records", "backup"),
+    "restore": ("records", "restore"),
+    "export": ("records", "export"),
+    "import": ("records", "import_"),
+    "devices": ("records", "devices"),
+    "revoke": ("records", "revoke"),
+    "labels": ("labels", "labels"),
 }
+
+
+def command_for(wished: Namespace) -> Callable[[Namespace], int | None]:
+    """The function that carries out what was typed."""
+    module, name = COMMANDS["demo" if wished.demo else wished.command or "serve"]
+    found: Callable[[Namespace], int | None] = getattr(
+        import_module(f"witnessmark.cli.{module}"), name
+    )
+    return found
 
 
 def main(words: Sequence[str] | None = None) -> int:
@@ -30,8 +42,7 @@ def main(words: Sequence[str] | None = None) -> int:
     logging.basicConfig(level=logging.WARNING, stream=sys.stderr, format="%(asctime)s %(message)s")
     try:
         wished = read(words)
-        command = demo.demo if wished.demo else COMMANDS[wished.command or "serve"]
-        return command(wished) or 0
+        return command_for(wished)(wished) or 0
     except WitnessmarkError as trouble:
         complain(f"{trouble.sentence} {trouble.next}")
     except OSError as trouble:

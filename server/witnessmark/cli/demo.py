@@ -5,7 +5,7 @@ from argparse import Namespace
 from pathlib import Path
 from zipfile import ZIP_STORED, ZipFile
 
-from witnessmark.cli.door import database
+from witnessmark.cli.beside import database
 from witnessmark.cli.errors import FileNotThere
 from witnessmark.cli.say import say
 from witnessmark.cli.serve import serve_folder

@@ -1,6 +1,5 @@
 """The ways into the workshop: which ports, which address, with what trust."""
 
-import os
 import ssl
 from argparse import Namespace
 from collections.abc import Callable
@@ -102,8 +101,3 @@ def _own_authority(wished: Namespace, data: Path) -> Door:
     return Door(
         host, port, address, address, keeper.context, keeper, contact, contact_port, desk
     )  # fmt: skip
-
-
-def database() -> str | None:
-    """The database named from outside, if the workshop has outgrown its file."""
-    return os.environ.get("WITNESSMARK_DATABASE") or None

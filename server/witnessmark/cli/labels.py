@@ -2,10 +2,10 @@
 
 from argparse import Namespace
 
+from witnessmark.cli.beside import beside
 from witnessmark.cli.errors import SheetNotSo
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.say import say
-from witnessmark.cli.serve import beside
 from witnessmark.labels.face import LabelText
 from witnessmark.labels.layout import PRESETS, layout_from
 from witnessmark.labels.sheet import sheet_pdf

@@ -2,9 +2,9 @@
 
 from argparse import Namespace
 
+from witnessmark.cli.beside import ADDRESS, beside
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.say import say, say_drawing, say_json
-from witnessmark.cli.serve import ADDRESS, beside
 from witnessmark.trust.folder import trust_folder
 from witnessmark.trust.names import kept_name
 from witnessmark.trust.qr import terminal_qr

@@ -5,11 +5,10 @@ from dataclasses import asdict
 from pathlib import Path
 
 from witnessmark import store as stores
-from witnessmark.cli.door import database
+from witnessmark.cli.beside import beside, database
 from witnessmark.cli.errors import FileNotThere
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.say import complain, say, say_json
-from witnessmark.cli.serve import beside
 
 
 def counted(number: int, one: str, more: str) -> str:

@@ -8,16 +8,15 @@ from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
 from witnessmark.api import Config, create_app
-from witnessmark.cli.door import Door, database, open_door
+from witnessmark.cli.beside import ADDRESS, database
+from witnessmark.cli.door import Door, open_door
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.listening import Listening
 from witnessmark.cli.ports import LOOPBACK
 from witnessmark.cli.say import say, say_drawing
-from witnessmark.store import Store, open_store
+from witnessmark.store import Store
 from witnessmark.trust.contact import contact_app
 from witnessmark.trust.qr import terminal_qr
-
-ADDRESS = "address"  # the setting by which commands beside the server know where it answers
 
 
 def serve(wished: Namespace) -> None:
@@ -113,8 +112,3 @@ def told_to_stop() -> Iterator[None]:
         yield
     except KeyboardInterrupt:
         say()
-
-
-def beside(wished: Namespace) -> Store:
-    """The store of the folder, for a command that may run beside a server."""
-    return open_store(data_folder(wished.data), database())
