@@ -104,35 +104,24 @@ export function Workshop(subjects) {
 
 /** @param {Iterable<Ordered>} entries */
 function inOrder(entries) {
-  /** @type {Map<string, Line>} */
+  /** @type {Map<string, {key: string, line: Line}>} */
   const once = new Map();
   for (const { entry, order } of entries) {
-    const line = { entry, order, struck: null };
+    // Ids hold no sign below a blank, so the text sorts as its three pieces do.
+    const key = `${order}\n${entry.device}\n${entry.id}`;
     const held = once.get(entry.id);
     // Before the server's answer an entry has a later order.
-    if (!held || compared(line, held) < 0) once.set(entry.id, line);
+    if (!held || key < held.key) once.set(entry.id, { key, line: { entry, order, struck: null } });
   }
-  return [...once.values()].sort(compared);
+  return [...once.values()].sort(byKey).map(({ line }) => line);
 }
 
 /**
- * @param {Line} one
- * @param {Line} other
+ * @param {{key: string}} one
+ * @param {{key: string}} other
  */
-function compared(one, other) {
-  const first = key(one.order, one.entry);
-  const second = key(other.order, other.entry);
-  if (first === second) return 0;
-  return first < second ? -1 : 1;
-}
-
-/**
- * What lines are sorted by; ids hold no sign below a blank.
- * @param {string} order
- * @param {{device: string, id: string}} entry
- */
-function key(order, { device, id }) {
-  return `${order}\n${device}\n${id}`;
+function byKey(one, other) {
+  return one.key < other.key ? -1 : 1;
 }
 
 /**
@@ -160,8 +149,10 @@ function of(lines, rule) {
   return lines.filter((line) => merge(line) === rule);
 }
 
-/** @param {Line[]} lines */
+/** @param {Line[]} lines in order */
 function facts(lines) {
+  const place = new Map(lines.map(({ entry }, at) => [entry.id, at]));
+  const at = (/** @type {Fact} */ { id }) => /** @type {number} */ (place.get(id));
   const both = [...keepBoth(of(lines, keepBoth)).facts, ...oneStands(of(lines, oneStands)).facts];
-  return both.sort((one, other) => (key(one.order, one) < key(other.order, other) ? -1 : 1));
+  return both.sort((one, other) => at(one) - at(other));
 }
