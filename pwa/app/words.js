@@ -7,3 +7,6 @@ export function inSentence(name) {
     second !== '' && second === second.toLowerCase() && second !== second.toUpperCase();
   return ordinary ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
 }
+
+/** A noun at the head of a line. @param {string} noun */
+export const capital = (noun) => noun.slice(0, 1).toUpperCase() + noun.slice(1);

@@ -17,7 +17,7 @@ export function placeWords(place) {
 
 /** One line of what is so. @param {{says: string, name: any, rest?: any}} props */
 export const Fact = ({ says, name, rest }) =>
-  html`<div><dt>${says}</dt><dd><b>${name}</b>${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
+  html`<div><dt>${says}</dt><dd><b>${name}</b>${' '}${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
 
 /** The word before a place: in a bag, on a shelf, gone to. @param {any} place */
 const placeSays = (place) => t(place.gone ? 'fact.gone' : 'fact.lies');

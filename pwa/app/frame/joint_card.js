@@ -2,6 +2,7 @@
 import { Icon } from '../icons.js';
 import { t, unitWords } from '../texts/index.js';
 import { inOther, local } from '../values.js';
+import { capital } from '../words.js';
 import { Key } from './act.js';
 import { html } from './html.js';
 import { Caution, Source } from './told.js';
@@ -21,6 +22,7 @@ function Value({ value }) {
   const degrees = value.unit === '°';
   return html`<span class="grouped">
     <span class="fig n">${local(value.value)}${degrees ? '°' : ''}</span>
+    <span class="gone"> ${unitWords(value.unit)}, </span>
     ${other && html`<span class="u">${local(other.value)} <span aria-hidden="true">${other.unit}</span><span class="gone">${unitWords(other.unit)}</span></span>`}
     ${degrees && html`<span class="u">${t('card.pass.turn')}</span>`}
     ${value.group && html`<span class="u">${value.group}</span>`}</span>`;
@@ -96,7 +98,7 @@ function howWords(joint) {
 /** @param {{joint: any}} props */
 function Told({ joint }) {
   const notes = joint.fastener_notes ?? [];
-  return html`${notes.length > 0 && html`<ul class="how">${notes.map((/** @type {any} */ one) => html`<li key=${one.number}>${t('card.fastener-note', { noun: joint.noun ?? t('card.noun'), number: one.number, note: one.note })}</li>`)}</ul>`}
+  return html`${notes.length > 0 && html`<ul class="how">${notes.map((/** @type {any} */ one) => html`<li key=${one.number}>${t('card.fastener-note', { noun: capital(joint.noun ?? t('card.noun')), number: one.number, note: one.note })}</li>`)}</ul>`}
     ${joint.retorque && html`<p class="how">${t('card.retorque', { says: joint.retorque })}</p>`}
     ${joint.cautions.map((/** @type {any} */ one, /** @type {number} */ at) => html`<${Caution} key=${at} word=${one.word} says=${one.says} />`)}`;
 }

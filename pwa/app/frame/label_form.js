@@ -46,6 +46,14 @@ function Again({ code, onMake }) {
     ${good && html`<${Key} icon="i-print" label=${t('labels.reprint.act')} onPress=${() => onMake([good])} />`}`;
 }
 
+/** The grids by their measures: a long list, so the device's own way to choose. @param {{options: {value: string, label: string}[], value: string, onPick: (id: string) => void}} props */
+const Preset = ({
+  options,
+  value,
+  onPick,
+}) => html`<label class="field"><span>${t('labels.layout')}</span>
+  <select value=${value} onChange=${(/** @type {any} */ event) => onPick(event.target.value)}>${options.map((one) => html`<option key=${one.value} value=${one.value} selected=${one.value === value}>${one.label}</option>`)}</select></label>`;
+
 /** @param {any[]} presets */
 function useSheet(presets) {
   const [layout, setLayout] = useState(presets[0]?.id ?? OWN);
@@ -80,7 +88,7 @@ export function LabelForm({ presets, code, busy, onMake, onTest }) {
   });
   const ready = !busy && sheet.count > 0 && sheet.start > 0;
   return html`<div class="left"><section class="hello"><h1 tabindex="-1">${t('labels')}</h1><p class="soft">${t('labels.says')}</p></section>
-    <${Choice} says=${t('labels.layout')} options=${options} value=${sheet.layout} onChoose=${sheet.pick} />
+    <${Preset} options=${options} value=${sheet.layout} onPick=${sheet.pick} />
     ${own && html`<${GridFields} grid=${sheet.grid} onChange=${sheet.setGrid} />`}
     <div class="form-two also"><${Count} says=${t('labels.count')} value=${sheet.count} most=${MOST} onInput=${sheet.setCount} />
     <${Count} says=${t('labels.start')} note=${t('labels.start.says')} value=${sheet.start} most=${Math.max(1, placesOf(sheet.chosen))} onInput=${sheet.setStart} /></div>

@@ -84,6 +84,7 @@ function Adding({ thing, store, onDone }) {
   const title = t('label.adding', { name: thing.name });
   useArrival(title, true);
   const give = async () => {
+    if (!found) return false;
     const kept = await keepAll(
       store,
       [

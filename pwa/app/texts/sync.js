@@ -118,7 +118,7 @@ export const texts = {
   'pair.code': 'Eight digits',
   'pair.name': 'Name of this device',
   'pair.name.usual': 'bench phone',
-  'pair.name.computer': 'computer',
+  'pair.name.computer': 'desk computer',
   'pair.act': 'Pair',
   'pair.act.second': 'one code, one device',
   'pair.going': 'Pairing.',
@@ -131,6 +131,8 @@ export const texts = {
   },
   'pair.go': 'To the bench',
   'pair.go.second': 'scan the first label',
+  'pair.desk': 'Go on',
+  'pair.desk.second': 'see what can be done',
   'pair.already': 'This device is paired.',
   'pair.already.says': 'A code is needed only for another workshop, or after it was taken off.',
   'pair.unknown':
