@@ -20,22 +20,26 @@ import { put, remove, write } from './transaction.js';
  *   entries: {seq: number, order?: string, entry: Entry}[], cursor: string|null, head: number,
  *   count: number, digest: string, now: string}} Answer
  * @typedef {Answer['entries'][number] & {text: string}} Pulled
- * @typedef {{tx: Tx, sync: SyncRow, counted: string[], touched: Set<string>, now: number}} Round
+ * @typedef {{tx: Tx, sync: SyncRow, sums: bigint[], refused: Set<string>, touched: Set<string>, now: number}} Round
  */
 
 /** Up to so many pulled entries are folded in their own transaction; more are folded after it. */
 const AT_ONCE = 200;
+const MODULUS = 1n << 256n;
 
 /** @param {string|null} cursor */
 export const numberOf = (cursor) => (cursor ? Number(cursor.split('.')[0]) : 0);
 
 /**
- * Counts a row as taken, once in an epoch.
+ * Counts a row as taken, once in an epoch; one counted before may only change its order.
  * @param {Round} round @param {Kept} row @param {number} seq @param {string} [order]
  * @returns {Kept}
  */
 function numberedRow(round, row, seq, order) {
-  if (row.epoch !== round.sync.epoch || row.seq === undefined) round.counted.push(row.id);
+  const counted = row.epoch === round.sync.epoch && row.seq !== undefined;
+  if (counted) round.sums.push(MODULUS - digest(row.text, row.order ?? null));
+  else round.sync.count += 1;
+  round.sums.push(digest(row.text, order ?? null));
   if (row.out || row.order !== order) round.touched.add(row.subject);
   const { order: _order, out: _out, ...rest } = row;
   const numbered = { ...rest, seq, epoch: round.sync.epoch };
@@ -52,7 +56,7 @@ function refuse(round, id, text, { code, says, next }) {
 function take(round, row) {
   put(round.tx, 'entry', row);
   remove(round.tx, 'outbox', row.id);
-  remove(round.tx, 'refused', row.id);
+  if (round.refused.has(row.id)) remove(round.tx, 'refused', row.id);
 }
 
 /** @param {Round} round @param {{id: string, text: string}[]} batch @param {Answer['answers']} answers */
@@ -68,14 +72,14 @@ async function answerRows(round, batch, answers) {
 
 /**
  * Ours and the log's entry carry one id but other text: the log's counts, ours is shown as refused.
- * @param {Round} round @param {Kept} ours @param {Kept} theirs @returns {Promise<Kept>}
+ * @param {Round} round @param {Kept} ours @param {Kept} theirs @returns {Kept}
  */
-async function rival(round, ours, theirs) {
+function rival(round, ours, theirs) {
   round.touched.add(ours.subject);
-  const refused = await round.tx.objectStore('refused').get(ours.id);
   const says = 'Another entry with the same mark came first.';
   const next = 'Enter it again, or strike it out.';
-  if (!refused) refuse(round, ours.id, ours.text, { code: 'id-taken', says, next });
+  if (!round.refused.has(ours.id))
+    refuse(round, ours.id, ours.text, { code: 'id-taken', says, next });
   return theirs;
 }
 
@@ -88,7 +92,7 @@ async function pulledRows(round, entries) {
     const ours = held.get(entry.id);
     if (ours && ours.text === row.text) take(round, numberedRow(round, ours, seq, order));
     else {
-      const base = ours ? await rival(round, ours, row) : row;
+      const base = ours ? rival(round, ours, row) : row;
       fresh.push(numberedRow(round, base, seq, order));
     }
   }
@@ -105,11 +109,7 @@ async function heldAlready(round, entries) {
   const { tx, sync } = round;
   let ids = entries.map(({ entry }) => entry.id);
   if (!sync.recovering) {
-    const [waiting, refused] = await Promise.all([
-      tx.objectStore('outbox').getAllKeys(),
-      tx.objectStore('refused').getAllKeys(),
-    ]);
-    const mine = new Set([...waiting, ...refused]);
+    const mine = new Set([...(await tx.objectStore('outbox').getAllKeys()), ...round.refused]);
     ids = ids.filter((id) => mine.has(id));
   }
   const rows = await Promise.all(ids.map((id) => tx.objectStore('entry').get(id)));
@@ -131,13 +131,11 @@ function ordersIn(answer) {
   return [...pulled, ...ours];
 }
 
-/** @param {Round} round @param {Answer} answer @param {Map<string, bigint>} digests */
-async function finish(round, answer, digests) {
+/** @param {Round} round @param {Answer} answer */
+async function finish(round, answer) {
   const { tx, sync, now } = round;
   keepClock(tx, heardTime(await clockOf(tx), now, Date.parse(answer.now), ordersIn(answer)));
-  const sums = round.counted.map((id) => digests.get(id) ?? 0n);
-  sync.digest = asHex(added(fromHex(sync.digest), sums));
-  sync.count += sums.length;
+  sync.digest = asHex(added(fromHex(sync.digest), round.sums));
   Object.assign(sync, { cursor: answer.cursor, head: answer.head, contact: now });
   put(tx, 'meta', sync, 'sync');
   if (round.touched.size <= AT_ONCE && answer.entries.length <= AT_ONCE)
@@ -160,21 +158,6 @@ function textOf(entry) {
 }
 
 /**
- * Hashing is not waited for inside a transaction: it would close. So all of it comes first.
- * @param {{id: string, text: string}[]} batch @param {Answer['answers']} answers
- * @param {Pulled[]} pulled @returns {Promise<Map<string, bigint>>} by id
- */
-async function digestsOf(batch, answers, pulled) {
-  const ours = batch.map(({ id, text }, at) => {
-    const answer = answers[at];
-    return { id, text, order: typeof answer === 'object' && 'seq' in answer ? answer.order : null };
-  });
-  const all = [...ours, ...pulled.map(({ entry, text, order }) => ({ id: entry.id, text, order }))];
-  const sums = await Promise.all(all.map(({ text, order }) => digest(text, order ?? null)));
-  return new Map(all.map(({ id }, at) => [id, /** @type {bigint} */ (sums[at])]));
-}
-
-/**
  * One answer of the computer, in one transaction with the cursor. If a battery dies before it
  * reaches the disk, the page is pulled again; hence relaxed.
  * @param {import('./core.js').Core} core
@@ -182,18 +165,18 @@ async function digestsOf(batch, answers, pulled) {
  * @param {Answer} answer
  * @returns {Promise<{sync: SyncRow, touched: Set<string>}|null>} null: the answer is for another past
  */
-export async function absorb(core, request, answer) {
+export function absorb(core, request, answer) {
   const pulled = answer.entries.map((one) => ({ ...one, text: textOf(one.entry) }));
-  const digests = await digestsOf(request.batch, answer.answers, pulled);
   return write(core, KEEPING, 'relaxed', async (tx) => {
     /** @type {SyncRow} */
     const sync = { ...(await tx.objectStore('meta').get('sync')) };
     if (sync.cursor !== request.cursor || sync.epoch !== request.epoch) return null;
+    const refused = new Set(await tx.objectStore('refused').getAllKeys());
     /** @type {Round} */
-    const round = { tx, sync, counted: [], touched: new Set(), now: core.world.now() };
+    const round = { tx, sync, refused, sums: [], touched: new Set(), now: core.world.now() };
     await answerRows(round, request.batch, answer.answers);
     await addFresh(round, await pulledRows(round, pulled));
-    await finish(round, answer, digests);
+    await finish(round, answer);
     return { sync, touched: round.touched };
   });
 }

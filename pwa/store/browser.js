@@ -49,6 +49,7 @@ export const browserWorld = (hear) => ({
   channel,
   storage,
   persist: () => navigator.storage.persist(),
+  report: (error) => reportError(error),
 });
 
 /** @param {number} ms @param {() => void} fire @returns {() => void} to disarm it */

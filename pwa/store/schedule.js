@@ -1,5 +1,6 @@
 /** When to sync: at once when something happened, every minute, and in longer steps when it does not work. */
 
+import { WitnessmarkError } from '../errors.js';
 import { syncPhotos } from './photo_sync.js';
 import { round } from './sync.js';
 
@@ -90,6 +91,14 @@ async function once(core, next) {
     next(ending);
     await core.refresh();
     if (ending.end === 'home') await syncPhotos(core);
+  } catch (error) {
+    // Whatever it was (a full disk, a store the browser closed), the next try must come.
+    core.world.report(error);
+    next({
+      end: 'later',
+      after: 0,
+      code: error instanceof WitnessmarkError ? error.code : 'broke',
+    });
   } finally {
     core.state.syncing.value = false;
     core.state.progress.value = null;

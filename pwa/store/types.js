@@ -40,7 +40,7 @@
  *   lock: (name: string, work: () => Promise<void>) => Promise<boolean>,
  *   channel: (name: string, hear: (message: any) => void) => {post(message: any): void, close(): void},
  *   storage: () => Promise<{persisted: boolean, usage: number, quota: number}>,
- *   persist: () => Promise<boolean>}} World
+ *   persist: () => Promise<boolean>, report: (error: unknown) => void}} World
  */
 
 /** This file holds types only. */

@@ -55,8 +55,14 @@ async function heard(response) {
   return { kind: 'problem', status: response.status, code, says: title, next, after };
 }
 
-/** @param {unknown} error */
-const timedOut = (error) => error instanceof Error && error.name === 'TimeoutError';
+/**
+ * What fetch throws when the line breaks or time is up; anything else is a fault of ours.
+ * @param {unknown} error
+ */
+function lost(error) {
+  if (!(error instanceof TypeError || error instanceof DOMException)) throw error;
+  return none(0, 'no-contact', error.name === 'TimeoutError');
+}
 
 /**
  * @param {Line} line @param {string} path below /api/v1
@@ -72,7 +78,7 @@ function ask(line, path, { method = 'GET', body = null, headers = {}, size = 0 }
     cache: 'no-store',
     credentials: 'omit',
     redirect: 'error',
-    signal: AbortSignal.timeout(PATIENCE_MS + size / BYTES_PER_MS),
+    signal: AbortSignal.timeout(PATIENCE_MS + Math.ceil(size / BYTES_PER_MS)),
   });
 }
 
@@ -88,7 +94,7 @@ export async function post(line, path, text) {
     const size = text.length;
     return await heard(await ask(line, path, { method: 'POST', body, headers, size }));
   } catch (error) {
-    return none(0, 'no-contact', timedOut(error));
+    return lost(error);
   }
 }
 
@@ -101,7 +107,7 @@ export async function putFile(line, path, blob) {
     if (response.ok) return { kind: 'ok', status: response.status, body: null };
     return await heard(response);
   } catch (error) {
-    return none(0, 'no-contact', timedOut(error));
+    return lost(error);
   }
 }
 
@@ -112,7 +118,7 @@ export async function getFile(line, path) {
     if (!response.ok) return await heard(response);
     return { kind: 'ok', status: response.status, body: await response.blob() };
   } catch (error) {
-    return none(0, 'no-contact', timedOut(error));
+    return lost(error);
   }
 }
 
@@ -121,6 +127,6 @@ export async function getJson(line, path) {
   try {
     return await heard(await ask(line, path, {}));
   } catch (error) {
-    return none(0, 'no-contact', timedOut(error));
+    return lost(error);
   }
 }

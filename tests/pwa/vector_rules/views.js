@@ -1,0 +1,100 @@
+// Shared cases of views: a short story, the question, and what of the answer is looked at.
+// The story is told as in tests/vector_rules/story.py.
+import { readFileSync } from 'node:fs';
+import { subject, Workshop } from '../../../pwa/log/workshop.js';
+import { code } from '../../../pwa/views/code.js';
+import { find, folded, row } from '../../../pwa/views/find.js';
+import { holder } from '../../../pwa/views/holder.js';
+import { joint } from '../../../pwa/views/joint.js';
+import { distance } from '../../../pwa/views/near.js';
+import { nextPiece } from '../../../pwa/views/next_piece.js';
+import { part } from '../../../pwa/views/part.js';
+import { natural, sorted } from '../../../pwa/views/plain.js';
+import { tonight } from '../../../pwa/views/tonight.js';
+
+const here = new URL('../../vector_rules/workshops.json', import.meta.url);
+const bases = JSON.parse(readFileSync(here, 'utf8'));
+const START = 0x01c185370000;
+
+export function workshop(given) {
+  const base = bases[given.base] ?? {};
+  const facts = [...(base.facts ?? []), ...(given.facts ?? []).map((each) => whole(each, base))];
+  const about = new Map();
+  const kept = new Map();
+  const counts = new Map();
+  facts.forEach((fact, place) => {
+    const entry = entryOf(fact, place, counts);
+    about.set(entry.id, entry.about);
+    const struck = entry.heading === 'strike-out';
+    const of = struck ? (about.get(entry.about) ?? entry.about) : entry.about;
+    kept.set(of, [...(kept.get(of) ?? []), { entry, order: fact.order ?? entry.stamp }]);
+  });
+  return Workshop([...kept].map(([of, lines]) => subject(of, lines)));
+}
+
+function whole(fact, base) {
+  if (!fact.pull) return fact;
+  const [fastener, pass] = fact.pull;
+  const target = base.targets[pass] ?? null;
+  const body = { run: base.run, fastener, pass, wrench: null, target, reading: null, ...fact.with };
+  return { ...fact, heading: 'pull', about: base.joint, body };
+}
+
+const two = (number, width = 2) => String(number).padStart(width, '0');
+
+function entryOf(fact, place, counts) {
+  const device = fact.device ?? 'a';
+  counts.set(device, (counts.get(device) ?? 0) + 1);
+  const ms = Math.round((fact.at ?? place * 60) * 1000);
+  const seconds = Math.floor(ms / 1000);
+  const [hour, minute] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  const clock = `${two(hour)}:${two(minute)}:${two(seconds % 60)}.${two(ms % 1000, 3)}`;
+  return {
+    id: fact.id ?? `e${place}`,
+    heading: fact.heading,
+    about: fact.about,
+    device,
+    n: counts.get(device),
+    stamp: fact.stamp ?? `${(START + ms).toString(16).padStart(12, '0')}-0000`,
+    made: fact.made ?? `2031-03-07T${clock}Z`,
+    by: fact.by ?? null,
+    v: 1,
+    after: fact.after ?? [],
+    body: fact.body,
+  };
+}
+
+function picked(result, paths) {
+  if (!paths) return result;
+  return Object.fromEntries(paths.map((path) => [path, follow(result, path.split('.'))]));
+}
+
+function follow(value, [step, ...rest]) {
+  if (step === undefined) return value;
+  if (step === '*') return value.map((each) => follow(each, rest));
+  if (value === null) return null;
+  if (value === undefined || !(step in value)) throw new Error(`nothing at ${step}`);
+  return follow(value[step], rest);
+}
+
+export const views = {
+  joint: (w, g) => joint(w, g.id, g.run),
+  part: (w, g) => part(w, g.id),
+  holder: (w, g) => holder(w, g.id),
+  code: (w, g) => code(w, g.code),
+  tonight: (w) => tonight(w),
+  next_piece: (w, g) => nextPiece(w, g.holder, g.after, g.kind),
+  'find.row': (w, g) => row(w, g.id),
+};
+const told = Object.entries(views).map(([name, view]) => [
+  name,
+  (given) => picked(view(workshop(given), given), given.pick),
+]);
+
+export const rules = {
+  ...Object.fromEntries(told),
+  find: (g) => picked(find(g.rows, g.query), g.pick),
+  'find.folded': (g) => folded(g.text),
+  'near.distance': (g) => distance(g.one, g.other, g.most),
+  'plain.natural': (g) => sorted(g.names, natural),
+};
