@@ -1,10 +1,9 @@
 """Once, no hole, the first answer for a repeat: what a push promises, on both databases."""
 
+import pytest
 from witnessmark.errors import FieldMissing, IdTaken, LogForked
 from witnessmark.log.stamp import write_stamp
 from witnessmark.store import Bearer, Cursor, Store, Synced, Taken
-
-import pytest
 from written import Clock, Writer, digest_of, offers
 
 EMPTY_DIGEST = "0" * 64

@@ -3,10 +3,9 @@
 import json
 from dataclasses import replace
 
+import pytest
 from witnessmark.store import Bearer, Store, log_read
 from witnessmark.store.log_read import PAGE_BYTES
-
-import pytest
 from written import Writer, offers
 
 
@@ -37,9 +36,7 @@ def test_another_text_under_a_taken_id_does_not_hide_the_entry(
     assert [row[0] for row in synced.page.rows] == [1]
 
 
-def test_the_cursor_stops_where_the_page_is_full(
-    store: Store, one: Bearer, writer: Writer
-) -> None:
+def test_the_cursor_stops_where_the_page_is_full(store: Store, one: Bearer, writer: Writer) -> None:
     entries = writer.entries(5)
     store.sync(one, None, offers(*entries), 0)
     synced = store.sync(one, None, [], 2)
@@ -82,7 +79,7 @@ def test_a_page_has_at_most_four_mebibytes_but_at_least_one_entry(
 
 
 def test_what_comes_out_is_the_text_that_went_in(store: Store, one: Bearer, writer: Writer) -> None:
-    entry = writer.entry(body={"text": "45 lbf·ft \u2028 \U0001f529 \0 \\ \""})
+    entry = writer.entry(body={"text": '45 lbf·ft \u2028 \U0001f529 \0 \\ "'})
     store.sync(one, None, offers(entry), 0)
     page = store.sync(one, None, [], 5000).page
     assert page.rows[0][2] == offers(entry)[0].text

@@ -4,8 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
-from sqlalchemy import Connection, select, update
-from sqlalchemy.exc import IntegrityError
+from sqlalchemy import Connection, delete, select, update
 
 from witnessmark.errors import IdTaken, Refusal
 from witnessmark.log.digest import added, as_hex, digest
@@ -60,29 +59,25 @@ def append(
     """
     before = read_head(connection, workshop, locked=True)
     # Nearly every push is all news: asking for each id first would cost as much as the insert.
-    try:
-        with connection.begin_nested():
-            return _append(connection, (workshop, carrier), offers, before, {}, now_ms)
-    except IntegrityError:
-        known = _known(connection, workshop, offers)
-        return _append(connection, (workshop, carrier), offers, before, known, now_ms)
-
-
-def _append(  # noqa: PLR0917
-    connection: Connection,
-    whose: tuple[str, str | None],
-    offers: Sequence[Offered | Refusal],
-    before: Head,
-    known: Known,
-    now_ms: int,
-) -> tuple[Head, list[Taken | Refusal]]:
-    batch = _Batch(whose, replace(before), known, now_ms)
+    batch = _Batch((workshop, carrier), replace(before), {}, now_ms)
     answers = [o if isinstance(o, Refusal) else batch.answer(o) for o in offers]
-    if batch.rows:
+    if insert_entries(connection, batch.rows) < len(batch.rows):
+        _take_back(connection, workshop, before.head)
+        batch = _Batch(
+            (workshop, carrier), replace(before), _known(connection, workshop, offers), now_ms
+        )
+        answers = [o if isinstance(o, Refusal) else batch.answer(o) for o in offers]
         insert_entries(connection, batch.rows)
-        note_numbers(connection, whose[0], batch.numbers)
-        _keep_head(connection, whose[0], batch.head, batch.digests)
+    if batch.rows:
+        note_numbers(connection, workshop, batch.numbers)
+        _keep_head(connection, workshop, batch.head, batch.digests)
     return batch.head, answers
+
+
+def _take_back(connection: Connection, workshop: str, head: int) -> None:
+    """Undo an insert that met known ids; a savepoint would not outlive SQLite's full disk."""
+    table = tables.entry.c
+    connection.execute(delete(tables.entry).where(table.workshop == workshop, table.seq > head))
 
 
 class _Batch:
@@ -136,16 +131,19 @@ def _known(connection: Connection, workshop: str, offers: Sequence[Offered | Ref
     return {row[0]: (row[1], row[2], row[3]) for row in rows}
 
 
-def insert_entries(connection: Connection, rows: list[EntryRow]) -> None:
+def insert_entries(connection: Connection, rows: list[EntryRow]) -> int:
     """One multi-row insert, past the compiler: here a push spends its time.
 
-    raises: IntegrityError when the log has one of the ids
+    How many rows went in: less than all when the log has one of the ids.
     """
+    if not rows:
+        return 0
     columns = ", ".join(f'"{name}"' for name in _COLUMNS)
     mark = "?" if connection.dialect.paramstyle == "qmark" else "%s"
     marks = ", ".join([mark] * len(_COLUMNS))
-    into = f"INSERT INTO entry ({columns}) VALUES ({marks})"  # noqa: S608 - fixed names only
-    connection.exec_driver_sql(into, list(rows))
+    known = "ON CONFLICT (workshop, id) DO NOTHING"
+    into = f"INSERT INTO entry ({columns}) VALUES ({marks}) {known}"  # noqa: S608 - fixed names
+    return connection.exec_driver_sql(into, list(rows)).rowcount
 
 
 def _keep_head(connection: Connection, workshop: str, head: Head, digests: list[int]) -> None:
