@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from witnessmark.cli.arguments import PORT
 from witnessmark.cli.errors import AddressNotRead
 from witnessmark.cli.ports import LOOPBACK, everywhere, first_free_port, free_port
 from witnessmark.trust import addresses
@@ -18,8 +19,6 @@ from witnessmark.trust.folder import trust_folder, write_whole
 from witnessmark.trust.keeper import Keeper, Outside
 from witnessmark.trust.leaf import server_context
 from witnessmark.trust.names import kept_name
-
-LABEL_PORT = 8443
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +64,7 @@ def _loopback(wished: Namespace, data: Path, outer: str | None) -> Door:
     """Plain HTTP that only this computer can reach."""
     port = free_port(LOOPBACK, wished.port)
     name = kept_name(trust_folder(data), wished.name)
-    label = outer or f"https://{name}.local:{LABEL_PORT}"
+    label = outer or f"https://{name}.local:{PORT}"
     return Door(LOOPBACK, port, outer or f"http://{LOOPBACK}:{port}", label)
 
 

@@ -1,16 +1,16 @@
 """Labels from the terminal: a sheet of blank ones as PDF."""
 
 from argparse import Namespace
+from urllib.parse import urlsplit
 
-from witnessmark.cli.beside import beside
+from witnessmark.cli.beside import beside, label_address
 from witnessmark.cli.errors import SheetNotSo
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.say import say
 from witnessmark.labels.face import LabelText
 from witnessmark.labels.layout import PRESETS, layout_from
 from witnessmark.labels.sheet import sheet_pdf
-from witnessmark.trust.folder import trust_folder, write_whole
-from witnessmark.trust.names import kept_name
+from witnessmark.trust.folder import write_whole
 
 MOST = 5000
 
@@ -28,12 +28,12 @@ def labels(wished: Namespace) -> None:
     if not 1 <= wished.start <= layout.places:
         raise SheetNotSo(trouble=f"the sheet has places 1 to {layout.places}")
     store = beside(wished)
-    host = kept_name(trust_folder(data_folder(wished.data)))
+    host = urlsplit(label_address(store, data_folder(wished.data))).netloc
     codes = store.fresh_codes(count)
     pdf = sheet_pdf(
         layout,
         [LabelText(code) for code in codes],
-        host=f"{host}.local:8443".upper(),
+        host=host.upper(),
         start=wished.start,
         cut_marks=wished.cut_marks,
     )

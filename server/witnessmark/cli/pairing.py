@@ -2,11 +2,9 @@
 
 from argparse import Namespace
 
-from witnessmark.cli.beside import ADDRESS, beside
+from witnessmark.cli.beside import ADDRESS, beside, label_address
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.say import say, say_drawing, say_json
-from witnessmark.trust.folder import trust_folder
-from witnessmark.trust.names import kept_name
 from witnessmark.trust.qr import terminal_qr
 
 
@@ -16,9 +14,9 @@ def pair(wished: Namespace) -> None:
     store.ensure_workshop()
     code = store.pairing_code()
     address = store.setting(ADDRESS)
-    store.close()
     if not isinstance(address, str):
-        address = f"https://{kept_name(trust_folder(data_folder(wished.data)))}.local:8443"
+        address = label_address(store, data_folder(wished.data))
+    store.close()
     url = f"{address}/pair#{code.code}"
     if wished.json:
         say_json({"url": url, "code": code.code, "expires": code.expires})

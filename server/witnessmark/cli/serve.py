@@ -8,7 +8,7 @@ from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
 from witnessmark.api import Config, create_app
-from witnessmark.cli.beside import ADDRESS, database
+from witnessmark.cli.beside import ADDRESS, LABEL_ADDRESS, database
 from witnessmark.cli.door import Door, open_door
 from witnessmark.cli.folder import data_folder
 from witnessmark.cli.listening import Listening
@@ -33,6 +33,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
     store: Store = app.extensions["witnessmark"]
     store.ensure_workshop()
     store.set_setting(ADDRESS, door.address)
+    store.set_setting(LABEL_ADDRESS, door.label_address)
     with ExitStack() as running:
         main = Listening(door.host, door.port, app, door.tls, door.address)
         main.prepare()

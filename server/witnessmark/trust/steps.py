@@ -56,7 +56,7 @@ WAYS: tuple[Way, ...] = (
             "Choose *Install Certificate*, *Current User*, *Next*.",
             "Choose *Place all certificates in the following store*, *Browse*, "
             "**Trusted Root Certification Authorities**, *OK*, *Next*, *Finish*.",
-            "Compare the thumbprint and answer *Yes*. Close the browser, then open {address}.",
+            "Answer *Yes* to the question. Close the browser, then open {address}.",
         ),
     ),
     Way(
@@ -65,7 +65,7 @@ WAYS: tuple[Way, ...] = (
         ("Macintosh", "Mac OS X"),
         (
             "Press **Get the certificate** above and open the file; *Keychain Access* opens.",
-            "Add it to the keychain *login*, then find it there and open it twice-clicked.",
+            "Add it to the keychain *login*, find it there, and double-click it.",
             "Open *Trust* and set *When using this certificate* to **Always Trust**.",
             "Close the window, give your password, then open {address}.",
         ),
