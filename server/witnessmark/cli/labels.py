@@ -37,6 +37,8 @@ def labels(wished: Namespace) -> None:
         start=wished.start,
         cut_marks=wished.cut_marks,
     )
+    # Recorded before it is written: a code may be lost to a full disk, but never printed twice.
+    kept = {"preset": wished.layout, "start": wished.start, "cut_marks": wished.cut_marks}
+    store.record_sheet(codes, kept)
     write_whole(wished.output, pdf)
-    store.record_sheet(codes, {"layout": wished.layout, "start": wished.start})
     say(f"Labels made: {count}, in {wished.output}. Print it at 100 %, not fitted to the page.")
