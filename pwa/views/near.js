@@ -16,14 +16,23 @@ export function near(ready, wanted, headings) {
   /** @type {Map<string, number>} */
   const far = new Map();
   /** @type {Map<string, {id: string, heading: string, name: string | null}>[]} */
-  const byDistance = Array.from({ length: most + 1 }, () => new Map());
+  const byDistance = Array.from({ length: 2 * (most + 1) }, () => new Map());
   for (const { row, name, names } of ready.filter((each) => headings.includes(each.row.heading))) {
     const close = names.find((each) => distanceOnce(far, longest, each, most) <= most);
-    const lines = close === undefined ? new Map() : byDistance[far.get(close) ?? 0];
+    const lines = close === undefined ? new Map() : byDistance[placeOf(far.get(close), row.scrap)];
     if (lines?.has(name)) continue;
     lines?.set(name, { id: row.id, heading: row.heading, name: row.name ?? null });
   }
   return byDistance.flatMap((lines) => [...lines.values()]).slice(0, MOST_NEAR);
+}
+
+/**
+ * Nearest first, and scrap after the rest of its distance.
+ * @param {number | undefined} steps
+ * @param {boolean | undefined} scrap
+ */
+function placeOf(steps, scrap) {
+  return 2 * (steps ?? 0) + (scrap === true ? 1 : 0);
 }
 
 /**

@@ -95,7 +95,7 @@ def find(rows: Sequence[Row] | Index, query: str) -> dict[str, Any]:
     hits: dict[str, list[list[tuple[Found, str]]]] = {}
     for each in ready:
         rank = _rank(each, wanted, code)
-        if rank is not None:
+        if rank is not None and each.row["heading"] in HEADINGS:
             place = rank + (_RANKS if each.row.get("scrap") is True else 0)
             groups = hits.setdefault(each.row["heading"], [[] for _ in range(2 * _RANKS)])
             groups[place].append((each, _WHY[rank]))

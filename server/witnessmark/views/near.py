@@ -13,18 +13,19 @@ def near(
     wanted: list[str],
     headings: tuple[str, ...],
 ) -> list[dict[str, Any]]:
-    """Things whose name has a word that is nearly the longest typed; the nearest first."""
+    """Things whose name has a word nearly like the longest typed; nearest first, scrap last."""
     longest = max(wanted, key=len)
     most = 1 if len(longest) < 5 else 2  # noqa: PLR2004
     far: dict[str, int] = {}
-    by_distance: list[dict[str, dict[str, Any]]] = [{} for _ in range(most + 1)]
+    by_distance: list[dict[str, dict[str, Any]]] = [{} for _ in range(2 * (most + 1))]
     for row, folded, names in ready:
         for name in names:
             if name not in far:
                 far[name] = distance(longest, name, most)
             if far[name] <= most and row["heading"] in headings:
                 line = {"id": row["id"], "heading": row["heading"], "name": row.get("name")}
-                by_distance[far[name]].setdefault(folded, line)
+                place = 2 * far[name] + (row.get("scrap") is True)
+                by_distance[place].setdefault(folded, line)
                 break
     nearest = [line for lines in by_distance for line in lines.values()]
     return nearest[:MOST_NEAR]

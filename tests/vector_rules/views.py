@@ -1,0 +1,42 @@
+"""Shared cases of views: a short story, the question, and what of the answer is looked at."""
+
+from collections.abc import Callable
+from typing import Any
+
+from vector_rules.story import picked, workshop
+from witnessmark.log.workshop import Workshop
+from witnessmark.views import plain
+from witnessmark.views.code import code
+from witnessmark.views.find import find, folded, row
+from witnessmark.views.holder import holder
+from witnessmark.views.joint import joint
+from witnessmark.views.near import distance
+from witnessmark.views.next_piece import next_piece
+from witnessmark.views.part import part
+from witnessmark.views.tonight import tonight
+
+Given = dict[str, Any]
+
+
+VIEWS: dict[str, Callable[[Workshop, Given], Any]] = {
+    "joint": lambda w, g: joint(w, g["id"], g.get("run")),
+    "part": lambda w, g: part(w, g["id"]),
+    "holder": lambda w, g: holder(w, g["id"]),
+    "code": lambda w, g: code(w, g["code"]),
+    "tonight": lambda w, _: tonight(w),
+    "next_piece": lambda w, g: next_piece(w, g["holder"], g.get("after"), g.get("kind")),
+    "find.row": lambda w, g: row(w, g["id"]),
+}
+
+
+def told(name: str) -> Callable[[Given], Any]:
+    return lambda given: picked(VIEWS[name](workshop(given), given), given.get("pick"))
+
+
+RULES: dict[str, Callable[[Given], Any]] = {
+    **{name: told(name) for name in VIEWS},
+    "find": lambda g: picked(find(g["rows"], g["query"]), g.get("pick")),
+    "find.folded": lambda g: folded(g["text"]),
+    "near.distance": lambda g: distance(g["one"], g["other"], g["most"]),
+    "plain.natural": lambda g: sorted(g["names"], key=plain.natural),
+}

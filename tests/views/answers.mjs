@@ -1,0 +1,31 @@
+// Reads histories, one a line, and answers every question about each, one a line.
+import { createInterface } from 'node:readline';
+import { find, row } from '../../pwa/views/find.js';
+import { views, workshop } from '../pwa/vector_rules/views.js';
+
+function ordered(value) {
+  if (Array.isArray(value)) return value.map(ordered);
+  if (value === null || typeof value !== 'object') return value;
+  const keys = Object.keys(value).sort();
+  return new Map(keys.map((key) => [key, ordered(value[key])]));
+}
+
+function text(value) {
+  if (Array.isArray(value)) return `[${value.map(text).join(',')}]`;
+  if (!(value instanceof Map)) return JSON.stringify(value);
+  return `{${[...value].map(([key, each]) => `${JSON.stringify(key)}:${text(each)}`).join(',')}}`;
+}
+
+function answers({ facts, questions }) {
+  const told = workshop({ facts });
+  const rows = questions.things.map((id) => row(told, id)).filter(Boolean);
+  return [
+    ...questions.asked.map(([name, given]) => views[name](told, given)),
+    rows,
+    ...questions.queries.map((query) => find(rows, query)),
+  ];
+}
+
+for await (const line of createInterface({ input: process.stdin })) {
+  console.log(text(ordered(answers(JSON.parse(line)))));
+}

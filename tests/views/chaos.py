@@ -1,0 +1,191 @@
+"""Histories that no sane evening produces: every heading, few ids, odd values, any order."""
+
+import random
+from typing import Any
+
+THINGS = ("j1", "j2", "p1", "p2", "h1", "h2", "k1", "w1", "b1", "7K3MQ2RJ", "2B8NK4WS")
+RUNS, FASTENERS = ("r1", "r1", "r2", "7"), ("f1", "f2", "f3", "1", "x")
+PASSES = ("p0", "p1", "p2")
+TEXTS = (
+    "",
+    "  ",
+    "dry",
+    "oiled",
+    "Pushrod 10",
+    "pushrod 2",
+    "Ölpumpe",
+    "No. 007",
+    "ß",
+    "İ",
+    "x\ty",
+)
+NUMBERS = ("20", "20.0", "45", "0", "-3", ".5", "5.", "61.0", "9" * 20, "000")
+UNITS = ("N·m", "lbf·ft", "lbf·in", "°", "Nm", "", "mm")
+VERDICTS = ("use", "spare", "machine", "scrap")
+ODD: tuple[Any, ...] = (None, "", 0, -7, True, [], {}, ["f1"], {"value": "1"}, "odd")
+
+
+TARGETS = {"p1": {"value": "20", "unit": "lbf·ft"}, "p2": {"value": "90", "unit": "°"}}
+SANE = [
+    {"id": "p0", "how": "hand"},
+    {"id": "p1", "how": "torque", "values": [TARGETS["p1"]]},
+    {"id": "p2", "how": "angle", "values": [TARGETS["p2"]]},
+]
+
+
+class Chaos:
+    def __init__(self, seed: int) -> None:
+        self.random = random.Random(seed)  # noqa: S311 - no secret hangs on it
+        self.ids: list[str] = []
+
+    def one(self, choices: Any) -> Any:
+        return self.random.choice(choices)
+
+    def maybe(self, value: Any) -> Any:
+        return self.one(ODD) if self.random.random() < 0.01 else value
+
+    def some(self, choices: Any, most: int = 4) -> list[Any]:
+        return [self.one(choices) for _ in range(self.random.randint(0, most))]
+
+    def measured(self) -> Any:
+        kept = {"value": self.one(NUMBERS), "unit": self.one(UNITS[:4])}
+        return self.maybe(None if self.random.random() < 0.3 else kept)
+
+    def values(self) -> list[dict[str, Any]]:
+        return [
+            v for v in (self.measured(), self.measured()) if isinstance(v, dict) and "unit" in v
+        ]
+
+    def text(self) -> Any:
+        return self.maybe(self.one(TEXTS))
+
+    def programme(self) -> Any:
+        if self.random.random() < 0.7:
+            return {"passes": SANE, "lubricant": "oiled", "source": None, "sequence": ["f2"]}
+        passes = [
+            {"id": id_, "how": self.one(("hand", "torque", "torque", "angle", "back-off"))}
+            | {"values": [{**v, "group": self.one((None, "long"))} for v in self.values()]}
+            for id_ in PASSES[: self.random.randint(0, 3)]
+        ]
+        return self.maybe(
+            {"passes": passes, "lubricant": self.text(), "source": self.text()}
+            | {"sequence": self.maybe(self.some(FASTENERS)), "retorque": self.text()}
+            | {"cautions": [{"word": "caution", "says": "hot"}] * self.random.randint(0, 1)}
+        )
+
+    def target(self, pass_: str) -> Any:
+        return self.measured() if self.random.random() < 0.2 else TARGETS.get(pass_)
+
+    def fasteners(self) -> Any:
+        found = [
+            {"id": id_, "number": n, "x": self.random.randint(0, 9), "y": self.random.randint(0, 1)}
+            | {"group": self.one((None, "long")), "part": self.one((None, "p2"))}
+            for n, id_ in enumerate(FASTENERS[: self.random.randint(1, 4)], 1)
+        ]
+        return self.maybe(found)
+
+    def fields(self, heading: str) -> dict[str, Any]:
+        every = {
+            "joint": lambda: {
+                "name": self.text(), "parts": self.some(("p1", "p2")), "wrench": "w1",
+                "fastener_part": self.one((None, "p2")), "fasteners": self.fasteners(),
+                "pattern": self.one(("circle", "rows", "line", "points")),
+                "programme": self.programme(), "adapter": self.text(),
+            },
+            "part": lambda: {
+                "name": self.text(), "kind": self.one((None, "k1")),
+                "quantity": self.random.randint(-2, 9), "single_use": self.one((None, True, False)),
+                "donor": "b1", "from": self.text(),
+            },
+            "holder": lambda: {"name": self.text(), "form": "bin", "note": self.text()},
+            "kind": lambda: {
+                "name": self.text(), "plural": self.text(), "single_use": self.one((True, False)),
+                "criteria": [{"id": "c", "asks": "Round?"}], "reasons": {"scrap": ["bent"]},
+            },
+            "wrench": lambda: {
+                "name": self.text(), "unit": self.one(UNITS), "least": self.one(NUMBERS),
+                "most": self.one(NUMBERS), "deviation": self.one((None, "4", "x", "99")),
+            },
+            "donor": lambda: {"name": self.text()},
+        }  # fmt: skip
+        wanted = every[heading]()
+        return {name: value for name, value in wanted.items() if self.random.random() < 0.8}
+
+    def body(self, heading: str) -> dict[str, Any]:
+        run, fastener, pass_ = self.one(RUNS), self.one(FASTENERS), self.one(PASSES)
+        made = {
+            "begin": {"run": run, "lubricant": self.text(), "wrench": self.one((None, "w1"))},
+            "pull": {
+                "run": run, "fastener": fastener, "pass": pass_,
+                "wrench": self.one((None, "w1", "?")), "target": self.target(pass_),
+                "reading": self.measured(), "read_at": "set",
+                "lubricant": self.one(("oiled", "oiled", "oiled", None)),
+            },
+            "touch": {"run": run, "fastener": fastener, "turned": self.one((True, False))},
+            "accept": {"pull": self.one(self.ids or ["?"]), "reason": "held"},
+            "onward": {"run": run, "pass": pass_, "reason": self.text()},
+            "unsourced": {"run": run, "pass": pass_, "target": self.measured()},
+            "loosening": {
+                "run": run, "pulls": self.some(self.ids or ["?"], 3), "reason": "leak",
+                "fasteners": self.one((None, [fastener])),
+            },
+            "note": {"text": self.text(), "photos": [{"photo": "ab" * 32}]},
+            "verdict": {"verdict": self.one(VERDICTS), "reason": self.text()},
+            "place": {
+                "in": self.one((None, "h1", "h2")), "where": self.text(), "gone": self.text(),
+            },
+            "fitted": {"build": self.one((None, "b1")), "place": self.text()},
+            "label": {
+                "marks": self.one((None, "p1", "h1")), "state": self.one(("retired", "free")),
+            },
+            "inspection": {
+                "verdict": self.one(VERDICTS), "looks": [{"criterion": "c", "good": True}],
+            },
+            "add": {"count": self.random.randint(0, 3)},
+            "take": {"count": self.random.randint(0, 3)},
+            "strike-out": {"reason": "slip"},
+        }[heading]  # fmt: skip
+        return {
+            name: self.maybe(value) for name, value in made.items() if self.random.random() < 0.97
+        }
+
+    def entry(self, n: int) -> dict[str, Any]:
+        heading, about = self.one(HEADINGS)
+        if heading == "strike-out":
+            about = self.one(self.ids or ["?"])
+        described = heading in ("joint", "part", "holder", "kind", "wrench", "donor")
+        fact = {
+            "id": f"e{n}", "heading": heading, "about": about, "device": self.one("abc"),
+            "at": n + self.random.randint(0, 90) / 10, "after": self.some(self.ids or ["?"], 2),
+            "body": {"fields": self.fields(heading)} if described else self.body(heading),
+        }  # fmt: skip
+        self.ids.append(f"e{n}")
+        return fact
+
+    def history(self) -> list[dict[str, Any]]:
+        described = [
+            ("joint", "j1"),
+            ("part", "p1"),
+            ("part", "p2"),
+            ("wrench", "w1"),
+            ("begin", "j1"),
+        ]
+        facts = []
+        for n, (heading, about) in enumerate(described):
+            fact = {"id": f"d{n}", "heading": heading, "about": about, "at": 0}
+            body = self.body("begin") if heading == "begin" else {"fields": self.fields(heading)}
+            facts.append({**fact, "body": body})
+        return facts + [self.entry(n) for n in range(self.random.randint(0, 60))]
+
+
+HEADINGS = [
+    *[("joint", "j1"), ("joint", "j2"), ("part", "p1"), ("part", "p2"), ("holder", "h1")],
+    *[("holder", "h2"), ("kind", "k1"), ("wrench", "w1"), ("donor", "b1"), ("begin", "j1")],
+    *[("pull", "j1")] * 30,
+    *[("pull", "j2"), ("touch", "j1"), ("accept", "j1"), ("onward", "j1"), ("unsourced", "j1")],
+    *[("loosening", "j1")] * 2,
+    *[("note", "j1"), ("note", "p1"), ("verdict", "p1"), ("verdict", "p2"), ("place", "p1")],
+    *[("place", "h1"), ("place", "p2"), ("fitted", "p1"), ("label", "7K3MQ2RJ")],
+    *[("label", "2B8NK4WS"), ("inspection", "p1"), ("add", "p2"), ("take", "p2")],
+    *[("strike-out", "?")] * 4,
+]
