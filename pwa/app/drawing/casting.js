@@ -1,7 +1,7 @@
 /** The outline of what is clamped: plain for most joints, with bores for a cylinder head, a ring for a circle. */
 
 import { html } from '../frame/html.js';
-import { extent } from './place.js';
+import { extent, HEIGHT, ROUND, WIDTH } from './place.js';
 
 /**
  * @param {{pattern: string, casting?: string | null, heads: import('./place.js').Spot[],
@@ -90,10 +90,19 @@ function Bores({ heads }) {
 
 /** @param {{heads: import('./place.js').Spot[]}} props */
 function Ring({ heads }) {
+  const { x, y, rx, ry } = ringOf(heads);
+  const hole = ry > 44;
+  return html`<ellipse class="cast" cx=${x} cy=${y} rx=${rx + 29} ry=${ry + 27} />
+    ${hole && html`<ellipse class="bore" cx=${x} cy=${y} rx=${rx - 30} ry=${ry - 30} />`}`;
+}
+
+/** The circle through the heads, or the oval where they stand on one. @param {import('./place.js').Spot[]} heads */
+function ringOf(heads) {
   const box = extent(heads);
-  const x = box.x + box.w / 2;
-  const y = box.y + box.h / 2;
-  const [rx, ry] = [box.w / 2, box.h / 2];
-  return html`<ellipse class="cast" cx=${x} cy=${y} rx=${rx + 29} ry=${Math.max(ry + 28, 40)} />
-    ${Math.min(rx, ry) > 44 ? html`<ellipse class="bore" cx=${x} cy=${y} rx=${rx - 30} ry=${ry - 30} />` : null}`;
+  if (box.w > 1.4 * ROUND.h)
+    return { x: WIDTH / 2, y: HEIGHT / 2, rx: ROUND.w / 2, ry: ROUND.h / 2 };
+  const x = heads.reduce((sum, head) => sum + head.x, 0) / heads.length;
+  const y = heads.reduce((sum, head) => sum + head.y, 0) / heads.length;
+  const r = Math.max(...heads.map((head) => Math.hypot(head.x - x, head.y - y)));
+  return { x, y, rx: r, ry: r };
 }

@@ -4,7 +4,8 @@ import { html } from '../frame/html.js';
 import { t } from '../texts/index.js';
 import { Casting } from './casting.js';
 import { Head, hexagon } from './heads.js';
-import { HEIGHT, layOut, WIDTH } from './place.js';
+import { HEIGHT, WIDTH } from './place.js';
+import { layOut } from './window.js';
 
 /**
  * @typedef {{id: string, number: number, x: number, y: number, mark?: string}} Drawn

@@ -2,12 +2,12 @@
 
 export const WIDTH = 366;
 export const HEIGHT = 182;
-export const MOST_HEADS = 16;
-export const WINDOW_HEADS = 7;
+/** More heads than these come too near to each other on a true circle. */
+const ROUND_HEADS = 8;
 /** Centres nearer than this in both directions would draw one head over another. */
 const APART = Object.freeze({ x: 36, y: 32 });
 const WHOLE = Object.freeze({ x: 33, y: 36, w: 300, h: 114 });
-const ROUND = Object.freeze({ x: 33, y: 30, w: 300, h: 122 });
+export const ROUND = Object.freeze({ x: 33, y: 30, w: 300, h: 122 });
 
 /**
  * @typedef {{id: string, number: number, x: number, y: number}} Spot
@@ -56,9 +56,9 @@ export function extent(spots) {
  * @param {Spot[]} spots
  */
 export function crowded(spots) {
-  return spots.some((a, i) =>
-    spots.slice(i + 1).some((b) => Math.abs(a.x - b.x) < APART.x && Math.abs(a.y - b.y) < APART.y),
-  );
+  const near = (/** @type {Spot} */ a, /** @type {Spot} */ b) =>
+    Math.hypot((a.x - b.x) / APART.x, (a.y - b.y) / APART.y) < 1;
+  return spots.some((a, i) => spots.slice(i + 1).some((b) => near(a, b)));
 }
 
 /**
@@ -83,8 +83,7 @@ export function placeAll(spots, pattern) {
  * @returns {Spot[]}
  */
 function placeRound(spots) {
-  const ring = fit(spots, ROUND, true);
-  if (!crowded(ring)) return ring;
+  if (spots.length <= ROUND_HEADS) return fit(spots, ROUND, true);
   const from = extent(spots);
   const turn = (/** @type {Spot} */ s) =>
     Math.atan2(s.y - from.y - from.h / 2, s.x - from.x - from.w / 2);
@@ -122,60 +121,5 @@ function oval(count, start) {
 /** @param {number[]} way */
 const length = (way) => way[way.length - 1] ?? 0;
 
-/**
- * The fasteners nearest to one of them, itself first.
- * @param {Spot[]} spots
- * @param {string} id
- */
-export function around(spots, id) {
-  const middle = spots.find((s) => s.id === id) ?? spots[0] ?? { x: 0, y: 0 };
-  const far = (/** @type {Spot} */ s) => Math.hypot(s.x - middle.x, s.y - middle.y);
-  return [...spots].sort((a, b) => far(a) - far(b)).slice(0, WINDOW_HEADS);
-}
-
-/**
- * What is drawn: all heads, or the seven around the next one and a plan of the whole.
- * @param {Spot[]} spots
- * @param {string} pattern
- * @param {string} next
- * @returns {{heads: Spot[], plan: {spots: Spot[], box: Box, shown: Set<string>} | null, area: Box}}
- */
-export function layOut(spots, pattern, next) {
-  const whole = placeAll(spots, pattern);
-  if (spots.length <= MOST_HEADS && !crowded(whole)) {
-    return { heads: whole, plan: null, area: { x: 4, y: 8, w: 358, h: 170 } };
-  }
-  const near = around(spots, next);
-  const [beside, beneath] = /** @type {const} */ ([
-    { area: { x: 4, y: 8, w: 250, h: 170 }, box: { x: 266, y: 56, w: 92, h: 70 } },
-    { area: { x: 4, y: 4, w: 358, h: 118 }, box: { x: 103, y: 130, w: 160, h: 48 } },
-  ]);
-  const shown = (/** @type {{area: Box, box: Box}} */ way) => ({
-    ...way,
-    heads: fit(near, inner(way.area), pattern !== 'rows'),
-  });
-  const way = crowded(shown(beside).heads) ? shown(beneath) : shown(beside);
-  const plan = fit(spots, shrunk(way.box, 7), pattern !== 'rows');
-  return {
-    heads: way.heads,
-    plan: { spots: plan, box: way.box, shown: new Set(near.map((s) => s.id)) },
-    area: way.area,
-  };
-}
-
-/** @param {Box} area */
-const inner = (area) => ({ x: area.x + 32, y: area.y + 31, w: area.w - 64, h: area.h - 62 });
-
-/**
- * @param {Box} box
- * @param {number} by
- */
-const shrunk = (box, by) => ({
-  x: box.x + by,
-  y: box.y + by,
-  w: box.w - 2 * by,
-  h: box.h - 2 * by,
-});
-
 /** @param {number} value */
-const round = (value) => Math.round(value * 10) / 10;
+export const round = (value) => Math.round(value * 10) / 10;

@@ -4,7 +4,8 @@ import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Chips, Count, TextField } from '../forms_fields.js';
 import { html, Icon, Key } from '../frame/index.js';
 import { t } from '../texts/index.js';
-import { fastenersOf, orderIsWhole } from './model.js';
+import { fastenersOf } from './fasteners.js';
+import { orderIsWhole } from './model.js';
 
 const PATTERNS = ['rows', 'circle', 'line', 'points'];
 /** Where the next free point is put when a key, not the drawing, is pressed. */
@@ -18,7 +19,7 @@ export function Shape({ form, change }) {
   const pattern = (/** @type {string} */ word) =>
     reshape({
       pattern: word,
-      points: word === 'points' ? fasteners.map(({ x, y }) => ({ x, y })) : form.points,
+      points: word === 'points' ? fasteners.map((/** @type {any} */ { x, y }) => ({ x, y })) : form.points,
     });
   return html`<section class="stack"><h2>${t('joint.pattern')}</h2>
     <${Chips} label=${t('joint.pattern')} value=${form.pattern} onChange=${pattern} words=${PATTERNS.map((word) => ({ value: word, says: t(`joint.pattern.${word}`) }))} />

@@ -22,6 +22,7 @@ export const EMPTY = Object.freeze({
  * @returns {any[]}
  */
 export function entriesOf(draft, found, id) {
+  /** @type {any[]} */
   const entries = draft.what === 'holder' ? [holder(draft, id)] : part(draft, id);
   entries.push({ heading: 'label', about: found.code, after: found.after, body: { marks: id } });
   if (draft.holder) entries.push({ heading: 'place', about: id, body: { in: draft.holder } });

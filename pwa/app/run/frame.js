@@ -82,7 +82,7 @@ function DrawingDoor({ view, casting, chosen }) {
 /** @param {{view: any}} props */
 export function Recent({ view }) {
   if (!view.recent.length) return null;
-  return html`<ol class="recent" aria-label=${t('run.last-pulls')}>${view.recent.slice(0, 5).map(
+  return html`<ol class="recent" aria-label=${t('run.last-pulls')}>${view.recent.slice(0, 4).map(
     (/** @type {any} */ pull) => html`<li key=${pull.id}>
       <${Icon} name=${MARKS[pull.mark] ?? 'i-star'} /><b>${namedFirst(view, pull.number)}</b>
       <span>${recentSays(pull)}</span><span class="soft">${clock(pull.made)}</span></li>`,

@@ -66,10 +66,11 @@ function liesIn(workshop, subject) {
 function ByScan({ store, name, id, put, way, lies, home }) {
   const [found, setFound] = useState(/** @type {any} */ (null));
   const hear = async (/** @type {string[]} */ codes) => {
-    const one = codeView(await store.codeSlice(codes[0]), codes[0]);
+    const [code = ''] = codes;
+    const one = codeView(await store.codeSlice(code), code);
     const wrong = troubleOf(one, id);
     feedback(wrong ? 'wrong' : 'read');
-    say(wrong || one.things[0].name);
+    say(wrong || (one.things[0]?.name ?? ''));
     setFound({ ...one, wrong });
   };
   const bin = found && !found.wrong ? found.things[0] : null;

@@ -63,9 +63,9 @@ export const texts = {
   'run.not-here': 'This joint has not arrived on this phone.',
   'run.not-here.then': 'It shows after the next sync.',
 
-  'run.flag.out-of-order': '{number} was out of order. It counts.',
-  'run.flag.pass-skipped': '{number} was missing in the pass before. It counts.',
-  'run.flag.too-fast': '{number} came faster than hands can. It counts.',
+  'run.flag.out-of-order': '{number}: out of order. It counts.',
+  'run.flag.pass-skipped': '{number}: pass skipped. It counts.',
+  'run.flag.too-fast': '{number}: faster than hands can. It counts.',
   'run.flag.accepted': '{number} is accepted: {reason}.',
   'run.flag.short': '{number} is short: {reading}. The pass stays open.',
   'run.flag.too-far': '{number} is too far: {reading}. The pass stays open.',
