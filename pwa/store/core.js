@@ -55,7 +55,13 @@ export function makeCore(world, name) {
     pairing: null,
     listeners: new Set(),
     open: () => {
-      opening ??= world.database(core.name);
+      opening ??= world
+        .database(core.name)
+        .then((db) => founded(core, db))
+        .catch((error) => {
+          opening = null;
+          throw error;
+        });
       return opening;
     },
     closed: () => {
@@ -107,17 +113,27 @@ async function lapse(core, state) {
 }
 
 /**
- * Makes the rows that must be there, and reads those that are kept in memory.
+ * Makes the rows that must be there. They are missing in a new database, and in one that the
+ * browser threw away under an open page; that page still knows its key and goes on with it.
+ * @param {Core} core @param {Database} db
+ */
+async function founded(core, db) {
+  const tx = db.transaction(['meta'], 'readwrite', { durability: 'strict' });
+  const meta = tx.objectStore('meta');
+  const [clock, sync] = await Promise.all([meta.get('clock'), meta.get('sync')]);
+  const device = core.pairing?.device ?? freshDevice(core.world);
+  if (!clock) put(tx, 'meta', { ...NEW_CLOCK, device, n: 0 }, 'clock');
+  if (!sync) put(tx, 'meta', freshSync(), 'sync');
+  if (!clock && core.pairing) put(tx, 'meta', core.pairing, 'pairing');
+  await tx.done;
+  return db;
+}
+
+/**
+ * Reads what is kept in memory.
  * @param {Core} core
  */
 export async function wake(core) {
-  await write(core, ['meta'], 'strict', async (tx) => {
-    const meta = tx.objectStore('meta');
-    const [clock, sync] = await Promise.all([meta.get('clock'), meta.get('sync')]);
-    const device = freshDevice(core.world);
-    if (!clock) put(tx, 'meta', { ...NEW_CLOCK, device, n: 0 }, 'clock');
-    if (!sync) put(tx, 'meta', freshSync(), 'sync');
-  });
   await read(core, ['meta', 'setting'], async (tx) => {
     const setting = tx.objectStore('setting');
     const [pairing, names, values] = await Promise.all([

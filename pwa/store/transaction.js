@@ -35,6 +35,7 @@ const CLOSED = new Set([
   'InvalidStateError',
   'UnknownError',
   'TransactionInactiveError',
+  'VersionError',
 ]);
 
 /** @param {unknown} error */
@@ -97,7 +98,11 @@ async function abandoned(tx, error) {
  * @returns {Promise<T>}
  */
 export async function read(base, tables, work) {
-  const tx = (await base.open()).transaction(tables, 'readonly');
-  tx.done.catch(() => undefined);
-  return work(tx);
+  try {
+    const tx = (await base.open()).transaction(tables, 'readonly');
+    tx.done.catch(() => undefined);
+    return await work(tx);
+  } catch (error) {
+    throw told(error);
+  }
 }

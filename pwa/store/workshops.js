@@ -31,6 +31,7 @@ async function goOver(core, directory, workshop) {
   (await core.open()).close();
   core.closed();
   core.name = name;
+  core.pairing = null;
   await wake(core);
   if (!core.settings.size) await copySettings({ ...core, settings }, core);
 }

@@ -35,9 +35,14 @@ class Bench:
     def pull(self, who: str) -> dict[str, Any]:
         """A fact that is kept beside others."""
         body = {
-            "run": "run-1", "fastener": f"f{self.dice.randint(1, 9)}", "pass": "p1",
-            "wrench": None, "target": {"value": "45", "unit": "N·m"}, "reading": None, "lubricant": f"öl ✓ {who}",
-        }  # fmt: skip
+            "run": "run-1",
+            "fastener": f"f{self.dice.randint(1, 9)}",
+            "pass": "p1",
+            "wrench": None,
+            "target": {"value": "45", "unit": "N·m"},
+            "reading": None,
+            "lubricant": f"öl ✓ {who}",
+        }
         return {"heading": "pull", "about": self.dice.choice(JOINTS), "body": body}
 
     def begin(self, who: str) -> dict[str, Any]:
@@ -79,13 +84,19 @@ class Bench:
 
     def poison(self, clock: int) -> dict[str, Any]:
         """Readable by nobody: a pull without its fastener, a reading that is no number."""
-        entry = self.fresh()
+        whole = {"run": "r", "fastener": "f1", "pass": "p1", "wrench": None, "target": None}
+        reading = {"value": "abc", "unit": "N·m"}
         return {
-            "id": entry, "heading": "pull", "about": "joint-1", "device": "bad", "n": 1,
-            "stamp": f"{clock:012x}-0000", "made": "2031-03-07T19:42:10+01:00", "v": 1,
-            "body": self.dice.choice([{}, {"run": 1}, {"run": "r", "fastener": "f1", "pass": "p1", "wrench": None,
-                                                       "target": None, "reading": {"value": "abc", "unit": "N·m"}}]),
-        }  # fmt: skip
+            "id": self.fresh(),
+            "heading": "pull",
+            "about": "joint-1",
+            "device": "bad",
+            "n": 1,
+            "stamp": f"{clock:012x}-0000",
+            "made": "2031-03-07T19:42:10+01:00",
+            "v": 1,
+            "body": self.dice.choice([{}, {"run": 1}, {**whole, "reading": reading}]),
+        }
 
     def fresh(self) -> str:
         """An id of version 7."""

@@ -72,7 +72,8 @@ class Phones:
 
     def close(self) -> None:
         """End the process."""
-        assert self.process.stdin and self.process.stdout
+        assert self.process.stdin
+        assert self.process.stdout
         self.process.stdin.close()
         self.process.wait(10)
         self.process.stdout.close()
