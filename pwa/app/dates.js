@@ -1,4 +1,5 @@
 /** Days and hours as the device writes them. */
+import { t } from './texts/index.js';
 
 /** @param {string | number | Date | null | undefined} made @returns {Date | null} */
 function dateOf(made) {
@@ -42,6 +43,13 @@ export function when(made, now = new Date()) {
   const shape = { day: 'numeric', month: 'short', year, hour: '2-digit', minute: '2-digit' };
   return writer(/** @type {Intl.DateTimeFormatOptions} */ (shape)).format(date);
 }
+
+/**
+ * The day of a fact, and that its device's clock was off when it was.
+ * @param {{made: string, clock_off?: boolean}} fact
+ */
+export const dayOf = (fact) =>
+  fact.clock_off ? t('clock.off', { day: day(fact.made) }) : day(fact.made);
 
 /** Whole days between then and now. @param {any} made @param {Date} [now] */
 export function daysSince(made, now = new Date()) {

@@ -4,7 +4,7 @@ import { Icon } from '../icons.js';
 import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { Act, Key } from './act.js';
-import { AskWhich } from './facts.js';
+import { AskWhich } from './asks.js';
 import { html } from './html.js';
 import { codeGroups, Panel } from './told.js';
 

@@ -18,4 +18,5 @@ export function watchDemo(store) {
 }
 
 /** @param {any} joint */
-const isInvented = (joint) => joint.fields?.programme?.value?.invented === true;
+const isInvented = ({ fields }) =>
+  fields.invented?.value === true || fields.programme?.value?.invented === true;

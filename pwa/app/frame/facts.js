@@ -1,7 +1,6 @@
-/** What stands about a part or holder now, and the questions where two say different. */
-import { day } from '../dates.js';
+/** What stands about a part or holder now. */
+import { dayOf } from '../dates.js';
 import { t } from '../texts/index.js';
-import { Key } from './act.js';
 import { html } from './html.js';
 import { StrikeLink } from './inspections.js';
 
@@ -27,30 +26,21 @@ export function Places({ lies }) {
   return html`${lies.map((place) => html`<${Fact} key=${place.id} says=${placeSays(place)} ...${placeWords(place)} />`)}`;
 }
 
-/**
- * Two facts stand: both are shown, the person says which one is so.
- * @param {{says: string, choices: {id: string, label: string, body: any, spoken?: string}[], onChoose: (choice: any) => unknown}} props
- */
-export function AskWhich({ says, choices, onChoose }) {
-  return html`<section class="tell tell-two" role="group" aria-label=${says}><p>${says}</p><div class="stack">
-    ${choices.map((choice) => html`<${Key} key=${choice.id} label=${choice.label} onPress=${() => onChoose(choice)} />`)}</div></section>`;
-}
-
 /** @param {any} part */
 function standing(part) {
   const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({
     id: one.id,
-    made: one.made,
+    made: one,
     what: t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }),
   }));
   const places = part.lies.map((/** @type {any} */ one) => ({
     id: one.id,
-    made: one.made,
+    made: one,
     what: t('stands.place', { place: placeWords(one).name }),
   }));
   const fitted = (part.fitted ?? []).map((/** @type {any} */ one) => ({
     id: one.id,
-    made: one.made,
+    made: one,
     what: t('stands.fitted', { place: one.place || one.name }),
   }));
   return [...verdicts, ...places, ...fitted];
@@ -62,6 +52,6 @@ export function Standing({ of }) {
   if (facts.length === 0) return null;
   return html`<div class="sect"><h2>${t('stands')}</h2></div><ul class="sheet notes">${facts.map(
     (fact) =>
-      html`<li key=${fact.id}><p>${fact.what} <span class="soft">${day(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
+      html`<li key=${fact.id}><p>${fact.what} <span class="soft">${dayOf(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
   )}</ul>`;
 }

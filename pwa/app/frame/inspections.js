@@ -1,5 +1,5 @@
 /** What has been found on a part, newest first; struck-out lines stay readable. */
-import { day } from '../dates.js';
+import { day, dayOf } from '../dates.js';
 import { hasIcon, Icon } from '../icons.js';
 import { t } from '../texts/index.js';
 import { html } from './html.js';
@@ -43,7 +43,7 @@ function Inspection({ one, criteria, about }) {
   const icon = one.verdict && hasIcon(`v-${one.verdict}`) ? `v-${one.verdict}` : 'i-find';
   const word = t(`verdict.${one.verdict ?? 'none'}`);
   return html`<article class=${`look ${one.struck ? 'out' : ''}`}><${Icon} name=${one.struck ? 'i-strike' : icon} /><div>
-    <h3><span>${word}</span><time datetime=${one.made}>${day(one.made)}</time></h3>
+    <h3><span>${word}</span><time datetime=${one.made}>${dayOf(one)}</time></h3>
     <${Words} one=${one} criteria=${criteria} /><${Shots} photos=${one.photos} />
     ${one.struck ? html`<${Struck} struck=${one.struck} />` : html`<${StrikeLink} entry=${one.id} about=${about} what=${`${word}, ${day(one.made)}`} />`}</div></article>`;
 }

@@ -80,11 +80,18 @@ function progress(joint) {
   });
 }
 
+/** The order of pulling: the numbers themselves, or the sequence in full. @param {any} joint */
+function orderWords({ sequence, pattern }) {
+  if (!sequence || sequence.length === 0) return t(`order.${pattern}`);
+  const rising = sequence.every(
+    (/** @type {number} */ n, /** @type {number} */ at) => n === at + 1,
+  );
+  return rising ? t('card.order.numbers') : t('card.order', { order: sequence.join(' ') });
+}
+
 /** Unit, order and progress in one line. @param {any} joint */
 function howWords(joint) {
-  const order = joint.sequence
-    ? t('card.order', { order: joint.sequence.join(' ') })
-    : t(`order.${joint.pattern}`);
+  const order = orderWords(joint);
   return [
     unitsOf(joint).length ? t('card.unit', { unit: unitsOf(joint).join(', ') }) : '',
     order,

@@ -1,5 +1,5 @@
 /** Notes, photos, purchases and counts of a record, and what was struck out or changed. */
-import { day } from '../dates.js';
+import { day, dayOf } from '../dates.js';
 import { Icon } from '../icons.js';
 import { t } from '../texts/index.js';
 import { html } from './html.js';
@@ -8,15 +8,19 @@ import { Shots } from './photo.js';
 
 /** @param {any} note */
 function words(note) {
-  const { body } = note;
-  if (note.heading === 'add' || note.heading === 'take')
-    return t(`note.${note.heading}`, { n: body.count });
-  if (note.heading === 'purchase')
-    return [t('note.purchase'), body.price, body.seller, body.says].filter(Boolean).join(', ');
-  if (note.heading === 'reading')
-    return `${body.of ?? ''}: ${body.value?.value ?? ''} ${body.value?.unit ?? ''}`;
+  const { body, heading } = note;
+  if (heading === 'add' || heading === 'take') return t(`note.${heading}`, { n: body.count });
+  if (heading === 'purchase')
+    return [t('note.purchase'), plain(body.price), body.seller, body.says]
+      .filter(Boolean)
+      .join(', ');
+  if (heading === 'reading') return `${plain(body.of)}: ${plain(body.value)}`;
   return note.text || t('photo');
 }
+
+/** Text, or a measured value with its unit. @param {any} said */
+const plain = (said) =>
+  said && typeof said === 'object' ? `${said.value ?? ''} ${said.unit ?? ''}`.trim() : (said ?? '');
 
 /** @param {{of: any}} props */
 export function Notes({ of }) {
@@ -24,16 +28,18 @@ export function Notes({ of }) {
   return html`<div class="sect"><h2>${t('record.notes')}</h2><span class="soft">${of.notes.length}</span></div><ul class="sheet notes">${of.notes.map(
     (
       /** @type {any} */ note,
-    ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${day(note.made)}</time></p>
+    ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${dayOf(note)}</time></p>
       <${Shots} photos=${note.photos} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
   )}</ul>`;
 }
 
 /** What was struck out and what lost against a newer word, folded. @param {{of: any}} props */
 export function History({ of }) {
-  const count = of.strikes.length + of.lost.length;
+  const unread = of.unread ?? [];
+  const count = of.strikes.length + of.lost.length + unread.length;
   if (count === 0) return null;
   return html`<details class="fold"><summary>${t('record.history', { n: count })}<${Icon} name="i-down" /></summary><ul class="sheet notes">
     ${of.strikes.map((/** @type {any} */ one) => html`<li key=${one.id}>${t('struck.heading', { heading: t(`heading.${one.heading ?? 'other'}`), reason: one.reason, day: day(one.made) })}</li>`)}
-    ${of.lost.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${at}>${t('lost', { field: one.field, value: typeof one.value === 'object' ? t('lost.other') : one.value })}</li>`)}</ul></details>`;
+    ${of.lost.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${at}>${t('lost', { field: one.field, value: typeof one.value === 'object' ? t('lost.other') : one.value })}</li>`)}
+    ${unread.length > 0 && html`<li>${t('unread', { n: unread.length })}</li>`}</ul></details>`;
 }

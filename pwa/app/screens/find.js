@@ -47,7 +47,7 @@ function Hits({ view }) {
 /** @param {{view: any}} props */
 function None({ view }) {
   const near = view.near.length;
-  return html`<${Empty} icon="i-find" says=${t('find.none', { query: view.query })} then=${near ? t('find.none.near', { n: near }) : t('find.none.then')} />
+  return html`<div class="also"><${Empty} icon="i-find" says=${t('find.none', { query: view.query })} then=${near ? t('find.none.near', { n: near }) : t('find.none.then')} /></div>
     ${near > 0 && html`<ul class="sheet hits">${view.near.map((/** @type {any} */ hit) => html`<li key=${hit.id}><${Hit} hit=${hit} /></li>`)}</ul>`}`;
 }
 

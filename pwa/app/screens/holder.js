@@ -1,14 +1,14 @@
 /** Holder record: what is in here, and where does it stand. */
 import { useState } from 'preact/hooks';
 import { holder as holderView } from '../../views/holder.js';
-import { day, when } from '../dates.js';
-import { AskWhich, placeWords, Standing } from '../frame/facts.js';
+import { day } from '../dates.js';
+import { Asks } from '../frame/asks.js';
+import { placeWords, Standing } from '../frame/facts.js';
 import { Act, Code, Dock, Empty, html, Icon, Missing, Page, Wait } from '../frame/index.js';
 import { History, Notes } from '../frame/notes.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
 import { FormMark, formIcon, HolderWays } from '../frame/ways.js';
-import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
@@ -112,26 +112,10 @@ function Head({ holder }) {
 }
 
 /** @param {{holder: any, store: any}} props */
-function Ask({ holder, store }) {
-  if (!holder.lies_ask) return null;
-  const choices = holder.lies.map((/** @type {any} */ one) => ({
-    id: one.id,
-    label: t('ask.option', { what: placeWords(one).name, when: when(one.made) }),
-    body: {
-      in: one.holder,
-      ...(one.where ? { where: one.where } : {}),
-      ...(one.gone ? { gone: one.gone } : {}),
-    },
-  }));
-  return html`<${AskWhich} says=${t('ask.place.holder')} choices=${choices}
-    onChoose=${(/** @type {any} */ choice) => keepAll(store, [{ heading: 'place', about: holder.id, body: choice.body, after: holder.after.place }])} />`;
-}
-
-/** @param {{holder: any, store: any}} props */
 const Record = ({
   holder,
   store,
-}) => html`<div class="left"><${Head} holder=${holder} /><${Ask} holder=${holder} store=${store} /><${Next} holder=${holder} /></div>
+}) => html`<div class="left"><${Head} holder=${holder} /><${Asks} of=${holder} store=${store} /><${Next} holder=${holder} /></div>
   <div class="right"><div class="sect first"><h2>${t('holder.in-it')}</h2></div><${Content} holder=${holder} /><${Left} holder=${holder} />
   <${Notes} of=${holder} /><${Standing} of=${holder} /><${HolderWays} holder=${holder} /><${History} of=${holder} /></div>`;
 

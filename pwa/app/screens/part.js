@@ -1,14 +1,14 @@
 /** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
 import { part as partView } from '../../views/part.js';
-import { day, when } from '../dates.js';
-import { AskWhich, Fact, Places, Standing } from '../frame/facts.js';
+import { day } from '../dates.js';
+import { Asks } from '../frame/asks.js';
+import { Fact, Places, Standing } from '../frame/facts.js';
 import { Act, Code, Dock, html, Missing, Page, Verdict, Wait } from '../frame/index.js';
 import { Inspections } from '../frame/inspections.js';
 import { JointCard, passCount } from '../frame/joint_card.js';
 import { History, Notes } from '../frame/notes.js';
 import { useSlice } from '../frame/store.js';
 import { PartWays } from '../frame/ways.js';
-import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
@@ -84,41 +84,23 @@ function Facts({ part }) {
     ${once && html`<${Fact} says=${t('fact.once')} name=${t('fact.once.says')} />`}</dl>`;
 }
 
-/** @param {{part: any, store: any}} props */
-function Asks({ part, store }) {
-  const placeOf = (/** @type {any} */ one) =>
-    one.gone || one.name || one.where || t('place.unknown');
-  const answer =
-    (/** @type {string} */ heading, /** @type {any} */ after) => (/** @type {any} */ choice) =>
-      keepAll(store, [{ heading, about: part.id, body: choice.body, after }]);
-  const verdicts = part.verdict.standing.map((/** @type {any} */ one) => ({
-    id: one.id,
-    label: t('ask.option', { what: t(`verdict.${one.verdict}`), when: when(one.made) }),
-    body: { verdict: one.verdict, ...(one.reason ? { reason: one.reason } : {}) },
-  }));
-  const places = part.lies.map((/** @type {any} */ one) => ({
-    id: one.id,
-    label: t('ask.option', { what: placeOf(one), when: when(one.made) }),
-    body: {
-      in: one.holder,
-      ...(one.where ? { where: one.where } : {}),
-      ...(one.gone ? { gone: one.gone } : {}),
-    },
-  }));
-  return html`${part.verdict.ask && html`<${AskWhich} says=${t('ask.verdict')} choices=${verdicts} onChoose=${answer('verdict', part.after.verdict)} />`}
-    ${part.lies_ask && html`<${AskWhich} says=${t('ask.place')} choices=${places} onChoose=${answer('place', part.after.place)} />`}`;
-}
+/** What is under way comes first, what is done last. */
+const ranks = ['running', 'not-whole', 'not-begun', 'no-value', 'done'];
+
+/** @param {any[]} joints */
+const inOrder = (joints) =>
+  [...joints].sort((a, b) => ranks.indexOf(a.state) - ranks.indexOf(b.state));
 
 /** @param {{part: any}} props */
 function Tightened({ part }) {
   return html`<div class="sect"><h2>${t('record.tightened')}</h2><span class="soft">${t('record.joints', { n: part.joints.length })}</span></div>
     ${part.joints.length === 0 && html`<p class="soft">${t('record.joints.none')}</p>`}
-    ${part.joints.map((/** @type {any} */ joint) => html`<${JointCard} key=${joint.id} joint=${joint} />`)}`;
+    ${inOrder(part.joints).map((joint) => html`<${JointCard} key=${joint.id} joint=${joint} />`)}`;
 }
 
 /** @param {{part: any, store: any}} props */
 function Record({ part, store }) {
-  return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} part=${part} store=${store} /><${Next} part=${part} /></div>
+  return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
     <div class="right"><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
     <${PartWays} part=${part} /><${History} of=${part} /><p class="print-foot">${part.codes[0] ?? ''} ${part.name} ${day(Date.now())}</p></div>`;
 }

@@ -34,6 +34,7 @@ export function screen({ store }) {
     setCodes(read);
     setAt(0);
     const [first] = await readAll(store, read.slice(0, 1));
+    if (!first) return;
     if (['retired', 'scrapped', 'wrong'].includes(first.says)) feedback('wrong');
     say(
       t(`scan.heard.${first.says}`, {

@@ -57,7 +57,7 @@ function Counts() {
   const agreed = state.agreed.value;
   return html`<ul class="sheet"><${Count} icon="i-wait" figure=${state.waiting.value} name=${t('sync.waiting', { n: state.waiting.value })} says=${t('sync.waiting.says')} />
     ${photos > 0 && html`<${Count} icon="i-photo" figure=${photos} name=${t('sync.photos', { n: photos })} />`}
-    <${Count} icon="i-home" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
+    <${Count} icon="i-device" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
     <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: agreed }) : t('sync.not-agreed')} /></ul>`;
 }
 

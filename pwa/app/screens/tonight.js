@@ -97,13 +97,19 @@ function Nothing({ fresh }) {
   return html`<${Empty} icon=${fresh ? 'i-label' : 'i-home'} says=${t(fresh ? 'first-day' : 'tonight.empty')} then=${t(fresh ? 'first-day.then' : 'tonight.empty.then')} /><${Dock}>${act}</${Dock}>`;
 }
 
+/** How much there is of each sort. @param {any} view */
+function canWords(view) {
+  const counts = { go: view.go_on.length, begin: view.begin.length, look: view.look.length };
+  const words = Object.entries(counts).filter(([, n]) => n > 0);
+  return words.map(([name, n]) => t(`tonight.can.${name}`, { n })).join(', ');
+}
+
 /** @param {{view: any, fresh: boolean}} props */
 function Evening({ view, fresh }) {
   if (isEmpty(view)) return html`<div class="left"><${Title} /><${Nothing} fresh=${fresh} /></div>`;
   const joint = view.go_on[0] ?? view.begin[0];
   const act = firstAct(view);
-  const count = view.go_on.length + view.begin.length + view.look.length;
-  return html`<div class="left"><${Title} says=${t('tonight.can', { n: count })} />
+  return html`<div class="left"><${Title} says=${canWords(view)} />
     ${joint && html`<${First} joint=${joint} going=${Boolean(view.go_on[0])} />`}
     ${act && html`<${Dock}><${Act} ...${act} /></${Dock}>`}</div>
     <div class="right"><${Rest} view=${view} /></div>`;
