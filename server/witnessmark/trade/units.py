@@ -33,7 +33,7 @@ UNIT_WORDS: dict[str, dict[str, str]] = {
     },
     "angle": {"°": "degree"},
     "force": {"N": "newton", "lbf": "pound_force"},
-    "length": {"mm": "millimeter", "µm": "micrometer", "in": "inch", "thou": "mil"},
+    "length": {"mm": "millimeter", "µm": "micrometer", "in": "inch", "thou": "thou"},
     "pressure": {
         "kPa": "kilopascal",
         "bar": "bar",
@@ -77,7 +77,7 @@ class Measured:
 
 
 @cache
-def registry() -> pint.UnitRegistry[Any]:
+def _registry() -> pint.UnitRegistry[Any]:
     """The one registry of units; its factors are fractions, so no digit is lost in it.
 
     source: definition
@@ -97,7 +97,7 @@ def quantity_of(unit: str) -> str:
 
 
 @cache
-def factor(unit: str, to: str) -> Fraction:
+def _factor(unit: str, to: str) -> Fraction:
     """How many of the second unit are one of the first, exactly.
 
     raises: UnitUnknown; UnitsDiffer.
@@ -106,7 +106,7 @@ def factor(unit: str, to: str) -> Fraction:
     if quantity_of(unit) != quantity_of(to):
         raise UnitsDiffer(unit=unit, other=to)
     words = UNIT_WORDS[_QUANTITY[unit]]
-    one = registry().Quantity(Fraction(1), words[unit])
+    one = _registry().Quantity(Fraction(1), words[unit])
     return Fraction(one.to(words[to]).magnitude)
 
 
@@ -116,7 +116,7 @@ def convert(value: float, unit: str, to: str) -> float:
     raises: UnitUnknown; UnitsDiffer.
     source: NIST Special Publication 811, appendix B.8 (from memory; agrees with pint)
     """
-    return float(Fraction(value) * factor(unit, to))
+    return float(Fraction(value) * _factor(unit, to))
 
 
 def compare(one: Measured, other: Measured) -> int:
@@ -125,7 +125,7 @@ def compare(one: Measured, other: Measured) -> int:
     raises: UnitsDiffer.
     source: definition; factors as in convert
     """
-    left = Fraction(one.value) * factor(one.unit, other.unit)
+    left = Fraction(one.value) * _factor(one.unit, other.unit)
     right = Fraction(other.value)
     return (left > right) - (left < right)
 
@@ -182,7 +182,7 @@ def shown(measured: Measured, to: str) -> str:
     """
     if measured.unit == to:
         return measured.value
-    ratio = factor(measured.unit, to)
+    ratio = _factor(measured.unit, to)
     step = ratio / 10 ** len(measured.value.partition(".")[2])
     decimals = LEAST_DECIMALS.get(quantity_of(to), 0)
     while Fraction(1, 10**decimals) > step:
