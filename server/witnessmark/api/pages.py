@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from flask import Blueprint, Flask, Response, current_app, request
+from werkzeug.routing import PathConverter
 from werkzeug.security import safe_join
 
 from witnessmark.api.config import Config
@@ -51,6 +52,12 @@ class _Held:
     mark: str
 
 
+class _PagePath(PathConverter):
+    """Any path but those of the API: an unknown route there is no address of the page."""
+
+    regex = "(?!api/)[^/].*?"
+
+
 class Pages:
     """The files of a folder, kept in memory until they change on disk."""
 
@@ -79,6 +86,7 @@ class Pages:
 def install(app: Flask, config: Config) -> None:
     """Serve the folder."""
     app.extensions["witnessmark-pages"] = Pages(config)
+    app.url_map.converters["page"] = _PagePath
     app.register_blueprint(routes)
 
 
@@ -94,12 +102,12 @@ def hidden(path: str) -> bool:
 
 
 @routes.get("/")
-@routes.get("/<path:path>")
+@routes.get("/<page:path>")
 def page(path: str = SHELL) -> Response:
     """A file of the page; the shell for an address that names none."""
     pages: Pages = current_app.extensions["witnessmark-pages"]
     file = pages.find(path)
-    if file is None and (path.startswith("api/") or "." in path.rsplit("/", 1)[-1]):
+    if file is None and "." in path.rsplit("/", 1)[-1]:
         raise AddressUnknown
     return _answer(pages, file or pages.config.pages / SHELL)
 

@@ -26,6 +26,8 @@ _trace = logging.getLogger("witnessmark.api")
 def install(app: Flask) -> None:
     """Let this handler answer for every error of the app."""
     app.register_error_handler(Exception, _answer)
+    # flask-smorest has put its own handler there, whose "code" is the number of HTTP.
+    app.register_error_handler(HTTPException, _answer)
 
 
 def _answer(fault: Exception) -> Response:

@@ -98,7 +98,8 @@ def list_devices(connection: Connection, workshop: str) -> list[Device]:
     both = (device.c.workshop == counted.c.workshop) & (device.c.id == counted.c.device)
     query = select(device, counted.c.highest, counted.c.runs, counted.c.doubles)
     query = query.select_from(device.outerjoin(counted, both))
-    query = query.where(device.c.workshop == workshop).order_by(device.c.paired, device.c.id)
+    query = query.where(device.c.workshop == workshop)
+    query = query.order_by(device.c.paired, device.c.own.desc(), device.c.id)
     return [
         Device(
             id=row.id,
