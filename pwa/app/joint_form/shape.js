@@ -19,7 +19,10 @@ export function Shape({ form, change }) {
   const pattern = (/** @type {string} */ word) =>
     reshape({
       pattern: word,
-      points: word === 'points' ? fasteners.map((/** @type {any} */ { x, y }) => ({ x, y })) : form.points,
+      points:
+        word === 'points'
+          ? fasteners.map((/** @type {any} */ { x, y }) => ({ x, y }))
+          : form.points,
     });
   return html`<section class="stack"><h2>${t('joint.pattern')}</h2>
     <${Chips} label=${t('joint.pattern')} value=${form.pattern} onChange=${pattern} words=${PATTERNS.map((word) => ({ value: word, says: t(`joint.pattern.${word}`) }))} />

@@ -5,7 +5,7 @@ import { day } from '../dates.js';
 import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
 import { t } from '../texts/index.js';
-import { passSays, written } from './figures.js';
+import { capital, passSays, written } from './figures.js';
 import { RunFrame, RunTitle } from './frame.js';
 
 const LUBRICANTS = ['dry', 'oiled', 'moly', 'sealant', 'locking compound'];
@@ -21,11 +21,11 @@ export function Begin(props) {
     <section class="view begin" ref=${box}>
       <${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
       ${view.loosened?.all && html`<p class="tell">${loosenedSays(view.loosened)}</p>`}
-      <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} />
+      <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} next=${view.programme.sequence[0]} />
       <${Values} view=${view} />
       ${view.programme.cautions.map((/** @type {any} */ c) => html`<${Caution} ...${c} />`)}
-      <${Parts} view=${view} />
       ${view.held.length > 0 && html`<${Held} view=${view} draft=${draft} change=${change} />`}
+      <${Parts} view=${view} />
     </section>
     <section class="begin asked">
       <${Lubricant} view=${view} lubricant=${lubricant} change=${change} />
@@ -51,14 +51,21 @@ function BeginAct({ view, draft, begin, lubricant, seen, show }) {
   const held = view.held.length > 0;
   const overruled = (draft.overruled ?? '').trim();
   const free = Boolean(lubricant) && (!held || overruled !== '');
+  if (held && !overruled)
+    return html`<${Act} confirm onPress=${showWhy} label=${t('begin.act.held')} second=${t('begin.act.held.then')} />`;
   if (free && !seen) return html`<${Act} confirm onPress=${show} label=${t('begin.act.read')} />`;
   const act = () => begin({ lubricant, overruled: held ? overruled : undefined });
-  return html`<${Act} confirm disabled=${!free} onPress=${act} ...${words(view, held && !overruled)} />`;
+  return html`<${Act} confirm disabled=${!free} onPress=${act} ...${words(view)} />`;
 }
 
-/** @param {any} view @param {boolean} held */
-function words(view, held) {
-  if (held) return { label: t('begin.act.held'), second: t('begin.act.held.then') };
+/** Brings what holds the joint back into view, with the field for the reason. */
+function showWhy() {
+  document.querySelector('.begin .caution.danger')?.scrollIntoView({ block: 'start' });
+  document.getElementById('overrule')?.focus({ preventScroll: true });
+}
+
+/** @param {any} view */
+function words(view) {
   const hand = view.passes[0]?.how === 'hand';
   const second = hand
     ? t('begin.act.then', { count: view.count, plural: view.plural ?? t('noun.more') })
@@ -95,13 +102,28 @@ function Parts({ view }) {
  * @param {any} props
  */
 export function Held({ view, draft, change }) {
-  return html`${view.held.map(
-    (/** @type {any} */ h) =>
-      html`<${Caution} key=${h.part} word="danger" says=${t(`begin.held.${h.why}`, { name: h.name })} />`,
-  )}<label class="field"><span>${t('begin.overrule.why')}</span>
+  return html`${WHYS.map((why) => {
+    const names = view.held.filter((/** @type {any} */ h) => h.why === why).map(nameOf);
+    return (
+      names.length > 0 && html`<${Caution} key=${why} word="danger" says=${heldSays(why, names)} />`
+    );
+  })}<label class="field"><span>${t('begin.overrule.why')}</span>
     <textarea id="overrule" value=${draft.overruled ?? ''}
       onInput=${(/** @type {any} */ e) => change({ overruled: e.target.value })}></textarea></label>`;
 }
+
+const WHYS = ['scrap', 'used-already', 'machine', 'not-inspected'];
+
+/** @param {any} held */
+const nameOf = (held) => held.name;
+
+/** @param {string} why @param {string[]} names */
+const heldSays = (why, names) =>
+  t(`begin.held.${why}`, {
+    n: names.length,
+    name: capital(names[0] ?? ''),
+    names: names.join(', '),
+  });
 
 /** @param {any} props */
 function Lubricant({ view, lubricant, change }) {

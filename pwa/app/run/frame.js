@@ -57,7 +57,7 @@ function passFigures(pass, unit) {
     const own = inUnit(value, unit);
     return own.unit === '°' ? written(own) : local(own.value);
   });
-  return html`<span class="fig">${values.join('/')}</span>`;
+  return html`<span class="fig">${[...new Set(values)].join('/')}</span>`;
 }
 
 /** @param {any} view @param {string | null | undefined} chosen fasteners with the chosen one as the next */
