@@ -1,5 +1,5 @@
 /** The course of a run: what was pulled before a pull, and what must be said about when it came. */
-import { apart, moment } from './moments.js';
+import { closer } from './moments.js';
 import { wantsValue } from './programme.js';
 
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -9,13 +9,14 @@ import { wantsValue } from './programme.js';
 /**
  * What lies before the pull being looked at; pulls are remembered in their order.
  * `left`: pass → the order it was left at with a reason. `until`: pass and fastener → the order
- * until which a pull of it was on the fastener. `last`: pass and device → its latest pull, and
- * whether that was one of "all the rest".
+ * until which a pull of it was on the fastener. `last`: pass and device → its latest pull.
+ * `reached`: fastener → the farthest pass it was pulled in.
  * @typedef {object} Course
  * @property {Programme} plan
  * @property {Map<unknown, string>} left
  * @property {Map<string, string>} until
- * @property {Map<string, {at: import('./moments.js').Moment, together: boolean}>} last
+ * @property {Map<string, Fact>} last
+ * @property {Map<string, number>} reached
  */
 
 const FASTEST = /** @type {Record<string, number>} */ ({ torque: 2500, angle: 2500 });
@@ -29,16 +30,16 @@ export const NEVER = '~';
  * @returns {Course}
  */
 export function course(plan, left) {
-  return { plan, left, until: new Map(), last: new Map() };
+  return { plan, left, until: new Map(), last: new Map(), reached: new Map() };
 }
 
 /**
- * A key of two ids; no id holds a line feed, and a doubled one does no harm.
+ * A key of two ids that no two other ids have.
  * @param {string} one
  * @param {string} other
  */
 export function pair(one, other) {
-  return JSON.stringify([one, other]);
+  return `${one.length} ${one} ${other}`;
 }
 
 /**
@@ -68,8 +69,9 @@ export function remember(so, fact, pass, fastener, void_) {
   const key = pair(pass.id, fastener.id);
   const until = void_ ?? NEVER;
   if (until > (so.until.get(key) ?? '')) so.until.set(key, until);
-  const together = fact.body.together === true;
-  so.last.set(pair(pass.id, fact.device), { at: moment(fact), together });
+  const reached = so.reached.get(fastener.id) ?? -1;
+  if (pass.number > reached) so.reached.set(fastener.id, pass.number);
+  so.last.set(pair(pass.id, fact.device), fact);
 }
 
 /**
@@ -108,10 +110,8 @@ function passSkipped(so, { order }, pass, fastener) {
   if (!owed) return false;
   const since = passes.slice(owed.number);
   if (!since.some((each) => there(so, each, fastener.id, order))) return true;
-  since.push(pass);
-  return [...so.plan.fasteners.keys()].some((other) =>
-    since.every(({ id }) => !so.until.has(pair(id, other))),
-  );
+  const others = [...so.plan.fasteners.keys()];
+  return others.some((each) => (so.reached.get(each) ?? -1) < owed.number);
 }
 
 /**
@@ -121,7 +121,6 @@ function passSkipped(so, { order }, pass, fastener) {
  */
 function tooFast(so, fact, pass) {
   const before = so.last.get(pair(pass.id, fact.device));
-  if (!before || before.together || fact.body.together === true) return false;
-  const gap = apart(before.at, moment(fact));
-  return gap !== null && gap < (FASTEST[pass.how] ?? FASTEST_BY_HAND);
+  if (!before || before.body.together === true || fact.body.together === true) return false;
+  return closer(before, fact, FASTEST[pass.how] ?? FASTEST_BY_HAND);
 }

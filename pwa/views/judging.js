@@ -18,18 +18,20 @@ import { same, wantsValue } from './programme.js';
  * @param {Measured | null} targetNow
  * @param {Subject} joint
  * @param {Workshop} workshop
+ * @param {Map<string, string | null>} fits what rangeFit said already, as a pass asks it often
  */
-export function againstTarget({ body }, targetNow, joint, workshop) {
-  const target = plain.quantity(body.target) ?? plain.quantity(targetNow);
-  if (!target || !targetNow) return [];
+export function againstTarget({ body }, targetNow, joint, workshop, fits) {
+  const target = targetNow && (plain.quantity(body.target) ?? plain.quantity(targetNow));
+  if (!target) return [];
   const tool = workshop.subject(String(body.wrench));
   const flags = [];
   const reading = plain.quantity(body.reading);
   const atTheWrench = body.read_at === 'set' && plain.text(value(joint, 'adapter'));
   const said = reading && !atTheWrench ? judged(reading, target, permitted(tool)) : 'within';
   if (said !== 'within') flags.push(said);
-  if (!['takes', null].includes(rangeFit(tool, target))) flags.push('wrong-range');
-  return flags;
+  const asked = `${target.value} ${target.unit} ${body.wrench}`;
+  if (!fits.has(asked)) fits.set(asked, rangeFit(tool, target));
+  return ['takes', null].includes(fits.get(asked) ?? null) ? flags : [...flags, 'wrong-range'];
 }
 
 /**

@@ -1,11 +1,6 @@
-/** How far two entries of one device lie apart, by its stamps and by its own clock. */
+/** Whether two entries of one device lie too close, by its stamps and by its own clock. */
 
 /** @typedef {import('../log/values.js').Fact} Fact */
-/**
- * When an entry was made, in milliseconds; null where a clock cannot be read. The step is what
- * one step of the device's clock is worth as it was written: a second, or less.
- * @typedef {{stamp: number | null, made: number | null, step: number}} Moment
- */
 
 const STAMP = /^([0-9a-f]{12})-[0-9a-f]{4}$/;
 const MADE =
@@ -14,39 +9,50 @@ const MINUTE = 60_000;
 const SECOND = 1_000;
 
 /**
- * The moment of a fact, by its stamp, which one device only lets rise, and by its clock.
- * @param {Fact & {stamp?: unknown}} fact
- * @returns {Moment}
+ * Whether an entry came less than so many milliseconds after another one of the same device. Both
+ * clocks must say so: a stamp stands still while it is ahead of the clock, and a clock may be
+ * written in whole seconds only. Where neither can be read, nothing is said.
+ * @param {Fact} earlier
+ * @param {Fact} later
+ * @param {number} least
  */
-export function moment(fact) {
-  const found = STAMP.exec(typeof fact.stamp === 'string' ? fact.stamp : fact.order);
-  return { stamp: found ? Number.parseInt(found[1] ?? '', 16) : null, ...clock(fact.made) };
+export function closer(earlier, later, least) {
+  const byStamp = stampGap(earlier, later);
+  if (byStamp !== null && byStamp >= least) return false;
+  const byClock = clockGap(earlier, later);
+  if (byClock !== null && byClock >= least) return false;
+  return byStamp !== null || byClock !== null;
 }
 
 /**
- * Milliseconds from one entry to the next of the same device, or null. The larger of both clocks
- * counts: a stamp stands still while it is ahead of the clock, and a clock may be written in whole
- * seconds only.
- * @param {Moment} earlier
- * @param {Moment} later
+ * @param {Fact} earlier
+ * @param {Fact} later
  */
-export function apart(earlier, later) {
-  const gaps = [];
-  if (earlier.stamp !== null && later.stamp !== null) gaps.push(later.stamp - earlier.stamp);
-  if (earlier.made !== null && later.made !== null) {
-    gaps.push(later.made - earlier.made - Math.max(earlier.step, later.step) + 1);
-  }
-  const known = gaps.filter((gap) => gap >= 0);
-  return known.length ? Math.max(...known) : null;
+function stampGap(earlier, later) {
+  const [from, to] = [STAMP.exec(earlier.stamp), STAMP.exec(later.stamp)];
+  if (!from || !to) return null;
+  const gap = Number.parseInt(to[1] ?? '', 16) - Number.parseInt(from[1] ?? '', 16);
+  return gap < 0 ? null : gap;
+}
+
+/**
+ * @param {Fact} earlier
+ * @param {Fact} later
+ */
+function clockGap(earlier, later) {
+  const [from, to] = [clock(earlier.made), clock(later.made)];
+  if (!from || !to) return null;
+  const gap = to.ms - from.ms - Math.max(from.step, to.step) + 1;
+  return gap < 0 ? null : gap;
 }
 
 /**
  * @param {unknown} made
- * @returns {{made: number | null, step: number}}
+ * @returns {{ms: number, step: number} | null} step: what its last digit is worth
  */
 function clock(made) {
   const found = typeof made === 'string' ? MADE.exec(made) : null;
-  if (!found) return { made: null, step: SECOND };
+  if (!found) return null;
   const [year, month, day, hour, minute, second] =
     /** @type {[number, number, number, number, number, number]} */ (found.slice(1, 7).map(Number));
   const [fraction = '', sign, offHours = '0', offMinutes = '0'] = found.slice(7);
@@ -55,7 +61,7 @@ function clock(made) {
     days(year, month, day) * 1440 + hour * 60 + minute - (sign === '-' ? -ahead : ahead);
   const thousandths = Number(`${fraction}000`.slice(0, 3));
   const step = Math.max(1, Math.floor(SECOND / 10 ** fraction.length));
-  return { made: minutes * MINUTE + second * SECOND + thousandths, step };
+  return { ms: minutes * MINUTE + second * SECOND + thousandths, step };
 }
 
 /**

@@ -3,6 +3,7 @@
 /** @typedef {import('./find.js').Found} Found */
 
 const MOST_NEAR = 5;
+const SHORTEST = 3;
 
 /**
  * Things whose name has a word that is nearly the longest typed; the nearest first.
@@ -12,13 +13,17 @@ const MOST_NEAR = 5;
  */
 export function near(ready, wanted, headings) {
   const longest = wanted.reduce((one, other) => (other.length > one.length ? other : one));
+  if (longest.length < SHORTEST) return [];
   const most = longest.length < 5 ? 1 : 2;
   /** @type {Map<string, number>} */
   const far = new Map();
   /** @type {Map<string, {id: string, heading: string, name: string | null}>[]} */
   const byDistance = Array.from({ length: 2 * (most + 1) }, () => new Map());
+  const letters = /[^0-9]/.test(longest);
   for (const { row, name, names } of ready.filter((each) => headings.includes(each.row.heading))) {
-    const close = names.find((each) => distanceOnce(far, longest, each, most) <= most);
+    const close = names.find(
+      (each) => (!letters || /[^0-9]/.test(each)) && distanceOnce(far, longest, each, most) <= most,
+    );
     const lines = close === undefined ? new Map() : byDistance[placeOf(far.get(close), row.scrap)];
     if (lines?.has(name)) continue;
     lines?.set(name, { id: row.id, heading: row.heading, name: row.name ?? null });

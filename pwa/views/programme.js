@@ -102,9 +102,10 @@ export function same(one, other) {
   const left = plain.measured(one);
   const right = plain.measured(other);
   if (!left || !right || left.unit !== right.unit) return !left && !right;
+  if (left.value === right.value) return true;
   const first = plain.quantity(left);
   const second = plain.quantity(right);
-  return first && second ? compare(first, second) === 0 : left.value === right.value;
+  return first !== null && second !== null && compare(first, second) === 0;
 }
 
 /** @param {Subject | null} joint */

@@ -25,6 +25,7 @@ import { covers, factsOf } from './runs.js';
  * @property {Run} run
  * @property {Pull[]} pulls
  * @property {Map<string, Cell>} cells
+ * @property {Map<string, number>} reached fastener → the farthest pass that is done for it
  * @property {Map<string, string>} left pass → the reason it was left with
  * @property {Set<string>} turned pass and fastener that must not be turned by an angle again
  * @property {Pass | null} current the first pass that is open and was not left with a reason
@@ -34,7 +35,7 @@ import { covers, factsOf } from './runs.js';
  * @property {boolean} complete whether every pass is behind it and the last one is whole
  * @property {Pull | null} last the latest pull that is neither struck nor loosened
  */
-/** @typedef {Pick<Progress, 'plan' | 'cells'>} Cells */
+/** @typedef {Pick<Progress, 'plan' | 'cells' | 'reached'>} Cells */
 
 /** @type {Cell} */
 const EMPTY = Object.freeze({ pulls: [], latest: null, mark: 'todo', counts: false });
@@ -50,25 +51,15 @@ export function cellOf(now, pass, fastener) {
 }
 
 /**
- * Whether a fastener owes this pass nothing: it is done in it, or in a later one.
- * @param {Cells} now
- * @param {Pass} pass
- * @param {string} fastener
- */
-function settled(now, pass, fastener) {
-  const later = [...now.plan.passes.values()].slice(pass.number);
-  return later.some((each) => cellOf(now, each, fastener).counts);
-}
-
-/**
- * The fasteners that keep a pass from being whole, by the pass's own order.
+ * The fasteners that keep a pass from being whole, by the pass's own order. One that is done in a
+ * later pass owes this one nothing.
  * @param {Cells} now
  * @param {Pass} pass
  * @returns {Fastener[]}
  */
 export function openIn(now, pass) {
   return path(now.plan, pass)
-    .filter((each) => !settled(now, pass, each))
+    .filter((each) => (now.reached.get(each) ?? -1) < pass.number)
     .map((each) => /** @type {Fastener} */ (now.plan.fasteners.get(each)));
 }
 
@@ -98,7 +89,7 @@ export function progress(joint, run, plan, workshop) {
   );
   const turned = new Set([...cells].filter(([, c]) => isTurned(c, run, joint)).map(([at]) => at));
   const passes = [...plan.passes.values()];
-  const now = { plan, cells };
+  const now = { plan, cells, reached: reachedBy(cells) };
   const current = passes.find((each) => !left.has(each.id) && openIn(now, each).length) ?? null;
   const live = found.filter((each) => each.live);
   const loosenings = factsOf(run, 'loosening');
@@ -132,6 +123,18 @@ function comingIn(now, current, turned) {
     (each) => mark(each) === 'out' && !turned.has(pair(current.id, each.id)),
   );
   return [...todo, ...back];
+}
+
+/** @param {Map<string, Cell>} cells */
+function reachedBy(cells) {
+  /** @type {Map<string, number>} */
+  const reached = new Map();
+  for (const { latest, counts } of cells.values()) {
+    if (!counts || !latest?.pass || !latest.fastener) continue;
+    const before = reached.get(latest.fastener.id) ?? -1;
+    reached.set(latest.fastener.id, Math.max(before, latest.pass.number));
+  }
+  return reached;
 }
 
 /** @param {Pull[]} found */

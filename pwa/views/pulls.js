@@ -48,12 +48,13 @@ export function pulls(joint, run, plan, workshop) {
   const onward = factsOf(run, 'onward').reverse();
   const left = new Map(onward.map(({ body, order }) => [body.pass, order]));
   const so = course(plan, left);
+  const fits = new Map();
   return run.facts
     .filter(({ heading }) => heading === 'pull')
     .map((fact) => {
       const { pass, fastener } = placeOf(fact, plan);
       const voided = voidedAt(fact, loosenings);
-      const flags = ownFlags(fact, pass, fastener, { so, joint, workshop });
+      const flags = ownFlags(fact, pass, fastener, { so, joint, workshop, fits });
       if (pass && fastener) remember(so, fact, pass, fastener, voided);
       /** @type {{order: string}[]} */
       const since = voided ? [] : loosenings.filter((each) => ignores(fact, each));
@@ -90,14 +91,15 @@ function placeOf({ body }, plan) {
  * @param {Fact} fact
  * @param {Pass | null} pass
  * @param {Fastener | null} fastener
- * @param {{so: import('./course.js').Course, joint: Subject, workshop: Workshop}} given
+ * @param {{so: import('./course.js').Course, joint: Subject, workshop: Workshop,
+ *   fits: Map<string, string | null>}} given
  */
-function ownFlags(fact, pass, fastener, { so, joint, workshop }) {
+function ownFlags(fact, pass, fastener, { so, joint, workshop, fits }) {
   if (!pass || !fastener) return ['stale'];
   const target = targetOf(pass, fastener);
   return [
     ...courseFlags(so, fact, pass, fastener),
-    ...againstTarget(fact, target, joint, workshop),
+    ...againstTarget(fact, target, joint, workshop, fits),
     ...(isStale(fact, target, pass, so.plan) ? ['stale'] : []),
   ];
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from witnessmark.log.values import Fact
-from witnessmark.views.moments import Moment, apart, moment
+from witnessmark.views.moments import closer
 from witnessmark.views.programme import Fastener, Pass, Programme
 
 FASTEST = {"torque": 2500, "angle": 2500}
@@ -23,8 +23,10 @@ class Course:
     """Pass → the order it was left at with a reason."""
     _until: dict[tuple[str, str], str] = field(default_factory=dict)
     """(pass, fastener) → the order until which a pull of it was on the fastener."""
-    _last: dict[tuple[str, str], tuple[Moment, bool]] = field(default_factory=dict)
-    """(pass, device) → its latest pull, and whether that was one of "all the rest"."""
+    _last: dict[tuple[str, str], Fact] = field(default_factory=dict)
+    """(pass, device) → its latest pull."""
+    _reached: dict[str, int] = field(default_factory=dict)
+    """Fastener → the farthest pass it was pulled in."""
 
     def flags(self, fact: Fact, pass_: Pass, fastener: Fastener) -> list[str]:
         """Flags about when it was pulled: they are said, and the pass counts."""
@@ -39,8 +41,8 @@ class Course:
         """Take a pull in, struck or not: when it was made, it was on the fastener."""
         key = (pass_.id, fastener.id)
         self._until[key] = max(self._until.get(key, ""), void or NEVER)
-        together = fact["body"].get("together") is True
-        self._last[(pass_.id, fact["device"])] = (moment(fact), together)
+        self._reached[fastener.id] = max(self._reached.get(fastener.id, -1), pass_.number)
+        self._last[(pass_.id, fact["device"])] = fact
 
     def _there(self, pass_: Pass, fastener: str, order: str) -> bool:
         return self._until.get((pass_.id, fastener), "") > order
@@ -62,15 +64,11 @@ class Course:
         since = passes[owed[-1].number :]
         if not any(self._there(each, fastener.id, order) for each in since):
             return True
-        since.append(pass_)
-        return any(
-            all((each.id, other) not in self._until for each in since)
-            for other in self.programme.fasteners
-        )
+        others = self.programme.fasteners
+        return any(self._reached.get(each, -1) < owed[-1].number for each in others)
 
     def _too_fast(self, fact: Fact, pass_: Pass) -> bool:
         before = self._last.get((pass_.id, fact["device"]))
-        if before is None or before[1] or fact["body"].get("together") is True:
+        if before is None or any(each["body"].get("together") is True for each in (before, fact)):
             return False
-        gap = apart(before[0], moment(fact))
-        return gap is not None and gap < FASTEST.get(pass_.how, FASTEST_BY_HAND)
+        return closer(before, fact, FASTEST.get(pass_.how, FASTEST_BY_HAND))

@@ -19,7 +19,7 @@ def pass_line(
     fasteners = plan.fasteners
     is_now = at is not None and at.id == pass_.id
     marks = {each: _mark(now, pass_, each, next_one if is_now else None) for each in fasteners}
-    behind = now is not None and (pass_.id in now.left or not now.open(pass_))
+    behind = now is not None and (pass_.id in now.left or not now.open_in(pass_))
     return {
         "id": pass_.id,
         "how": pass_.how,
@@ -28,10 +28,10 @@ def pass_line(
         "done": sum(1 for each in fasteners if now and now.cell(pass_, each).counts),
         "of": len(fasteners),
         "state": "now" if is_now else "done" if behind else "todo",
-        "whole": now is not None and bool(fasteners) and now.whole(pass_),
+        "whole": now is not None and bool(fasteners) and now.whole_in(pass_),
         "left": now.left.get(pass_.id) if now else None,
         "marks": marks,
-        "open": [each.number for each in now.open(pass_)] if now else [],
+        "open": [each.number for each in now.open_in(pass_)] if now else [],
     }
 
 

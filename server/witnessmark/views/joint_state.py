@@ -41,12 +41,12 @@ def open_lines(
     """What keeps the pass open, which one comes back, and which must not be turned again."""
     if now is None or shown is None or state in ("not-begun", "done"):
         return {"open": [], "struck_note": None, "struck_after": None} | _turned([])
-    turned = [each.id for each in now.open(shown) if (shown.id, each.id) in now.turned]
+    turned = [each.id for each in now.open_in(shown) if (shown.id, each.id) in now.turned]
     back = [each for each in coming if now.cell(shown, each.id).mark == "out"]
     todo = coming[: len(coming) - len(back)]
     waits = bool(back and todo)
     return {
-        "open": [each.number for each in now.open(shown)],
+        "open": [each.number for each in now.open_in(shown)],
         "struck_note": back[0].number if waits else None,
         "struck_after": todo[-1].number if waits else None,
         **_turned(turned),

@@ -1,9 +1,8 @@
-"""How far two entries of one device lie apart, by its stamps and by its own clock."""
+"""Whether two entries of one device lie too close, by its stamps and by its own clock."""
 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from witnessmark.log.values import Fact
 
@@ -15,43 +14,35 @@ _MADE = re.compile(
 _MINUTE, _SECOND = 60_000, 1_000
 
 
-@dataclass(frozen=True, slots=True)
-class Moment:
-    """When an entry was made, in milliseconds; None where a clock cannot be read."""
+def closer(earlier: Fact, later: Fact, least: int) -> bool:
+    """Whether an entry came less than so many milliseconds after another one of the same device.
 
-    stamp: int | None
-    made: int | None
-    step: int
-    """What one step of the device's clock is worth as it was written: a second, or less."""
-
-
-def moment(fact: Fact) -> Moment:
-    """The moment of a fact, by its stamp, which one device only lets rise, and by its clock."""
-    stamp = fact.get("stamp")
-    found = _STAMP.fullmatch(stamp if isinstance(stamp, str) else fact["order"])
-    made, step = _clock(fact["made"])
-    return Moment(int(found.group(1), 16) if found else None, made, step)
-
-
-def apart(earlier: Moment, later: Moment) -> int | None:
-    """Milliseconds from one entry to the next of the same device, or None.
-
-    The larger of both clocks counts: a stamp stands still while it is ahead of the clock, and
-    a clock may be written in whole seconds only.
+    Both clocks must say so: a stamp stands still while it is ahead of the clock, and a clock may
+    be written in whole seconds only. Where neither can be read, nothing is said.
     """
-    gaps = []
-    if earlier.stamp is not None and later.stamp is not None:
-        gaps.append(later.stamp - earlier.stamp)
-    if earlier.made is not None and later.made is not None:
-        gaps.append(later.made - earlier.made - max(earlier.step, later.step) + 1)
-    known = [gap for gap in gaps if gap >= 0]
-    return max(known) if known else None
+    gaps = [_stamp_gap(earlier, later), _clock_gap(earlier, later)]
+    known = [gap for gap in gaps if gap is not None and gap >= 0]
+    return bool(known) and max(known) < least
 
 
-def _clock(made: object) -> tuple[int | None, int]:
-    found = _MADE.fullmatch(made) if isinstance(made, str) else None
+def _stamp_gap(earlier: Fact, later: Fact) -> int | None:
+    since, until = _STAMP.fullmatch(earlier["stamp"]), _STAMP.fullmatch(later["stamp"])
+    if since is None or until is None:
+        return None
+    return int(until.group(1), 16) - int(since.group(1), 16)
+
+
+def _clock_gap(earlier: Fact, later: Fact) -> int | None:
+    since, until = _clock(earlier["made"]), _clock(later["made"])
+    if since is None or until is None:
+        return None
+    return until[0] - since[0] - max(since[1], until[1]) + 1
+
+
+def _clock(made: str) -> tuple[int, int] | None:
+    found = _MADE.fullmatch(made)
     if not found:
-        return None, _SECOND
+        return None
     year, month, day, hour, minute, second = (int(part) for part in found.groups()[:6])
     fraction, sign, off_hours, off_minutes = found.groups()[6:]
     minutes = _days(year, month, day) * 1440 + hour * 60 + minute

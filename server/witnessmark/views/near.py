@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from typing import Any
 
-MOST_NEAR = 5
+MOST_NEAR, SHORTEST = 5, 3
+_FIGURES = re.compile("[0-9]+")
 
 
 def near(
@@ -15,11 +17,16 @@ def near(
 ) -> list[dict[str, Any]]:
     """Things whose name has a word nearly like the longest typed; nearest first, scrap last."""
     longest = max(wanted, key=len)
+    if len(longest) < SHORTEST:
+        return []
     most = 1 if len(longest) < 5 else 2  # noqa: PLR2004
+    letters = not _FIGURES.fullmatch(longest)
     far: dict[str, int] = {}
     by_distance: list[dict[str, dict[str, Any]]] = [{} for _ in range(2 * (most + 1))]
     for row, folded, names in ready:
         for name in names:
+            if letters and _FIGURES.fullmatch(name):
+                continue
             if name not in far:
                 far[name] = distance(longest, name, most)
             if far[name] <= most and row["heading"] in headings:

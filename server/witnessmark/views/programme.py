@@ -104,10 +104,10 @@ def same(one: object, other: object) -> bool:
     left, right = plain.measured(one), plain.measured(other)
     if left is None or right is None or left["unit"] != right["unit"]:
         return left is None and right is None
+    if left["value"] == right["value"]:
+        return True
     first, second = plain.quantity(left), plain.quantity(right)
-    if first is None or second is None:
-        return left["value"] == right["value"]
-    return units.compare(first, second) == 0
+    return first is not None and second is not None and units.compare(first, second) == 0
 
 
 def _fasteners(joint: Subject | None) -> dict[str, Fastener]:

@@ -49,6 +49,8 @@ class Progress:
     run: Run
     pulls: list[Pull]
     cells: dict[tuple[str, str], Cell]
+    reached: dict[str, int]
+    """Fastener → the farthest pass that is done for it."""
     left: dict[str, str]
     """Pass → the reason it was left with."""
     turned: frozenset[tuple[str, str]]
@@ -58,20 +60,18 @@ class Progress:
         """A fastener in a pass."""
         return self.cells.get((pass_.id, fastener), EMPTY)
 
-    def settled(self, pass_: Pass, fastener: str) -> bool:
-        """Whether a fastener owes this pass nothing: it is done in it, or in a later one."""
-        later = list(self.programme.passes.values())[pass_.number :]
-        return any(self.cell(each, fastener).counts for each in later)
+    def open_in(self, pass_: Pass) -> list[Fastener]:
+        """The fasteners that keep a pass from being whole, by the pass's own order.
 
-    def open(self, pass_: Pass) -> list[Fastener]:
-        """The fasteners that keep a pass from being whole, by the pass's own order."""
+        One that is done in a later pass owes this one nothing.
+        """
         return [
             self.programme.fasteners[each]
             for each in self.programme.path(pass_)
-            if not self.settled(pass_, each)
+            if self.reached.get(each, -1) < pass_.number
         ]
 
-    def whole(self, pass_: Pass) -> bool:
+    def whole_in(self, pass_: Pass) -> bool:
         """Whether every fastener is done in this pass itself."""
         return all(self.cell(pass_, each).counts for each in self.programme.fasteners)
 
@@ -82,7 +82,7 @@ class Progress:
             (
                 each
                 for each in self.programme.passes.values()
-                if each.id not in self.left and self.open(each)
+                if each.id not in self.left and self.open_in(each)
             ),
             None,
         )
@@ -93,7 +93,7 @@ class Progress:
         current = self.current
         if current is None:
             return []
-        marks = [(each, self.cell(current, each.id).mark) for each in self.open(current)]
+        marks = [(each, self.cell(current, each.id).mark) for each in self.open_in(current)]
         todo = [each for each, mark in marks if mark in ("todo", "void")]
         back = [
             each
@@ -117,7 +117,7 @@ class Progress:
     def complete(self) -> bool:
         """Whether every pass is behind it and the last one is whole."""
         passes = list(self.programme.passes.values())
-        return bool(passes) and self.current is None and self.whole(passes[-1])
+        return bool(passes) and self.current is None and self.whole_in(passes[-1])
 
     @property
     def last(self) -> Pull | None:
@@ -138,6 +138,7 @@ def progress(joint: Subject, run: Run, programme: Programme, workshop: Workshop)
         run=run,
         pulls=found,
         cells=full,
+        reached=_reached(full),
         left={
             str(each["body"].get("pass")): plain.text(each["body"].get("reason")) or ""
             for each in run.of("onward")
@@ -146,6 +147,14 @@ def progress(joint: Subject, run: Run, programme: Programme, workshop: Workshop)
             key for key, cell in full.items() if _turned(cell, programme.passes[key[0]], run, joint)
         ),
     )
+
+
+def _reached(cells: dict[tuple[str, str], Cell]) -> dict[str, int]:
+    reached: dict[str, int] = {}
+    for (_, fastener), cell in cells.items():
+        if cell.latest and cell.latest.pass_ and cell.counts:
+            reached[fastener] = max(reached.get(fastener, -1), cell.latest.pass_.number)
+    return reached
 
 
 def _turned(cell: Cell, pass_: Pass, run: Run, joint: Subject) -> bool:
