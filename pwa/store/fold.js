@@ -31,41 +31,26 @@ export function folded(id, rows) {
 export const rowsOf = (tx, id) => tx.objectStore('entry').index('subject').getAll(id);
 
 /**
- * Where a thing once lay: the holder's record tells what came out of it.
- * @param {any} subject @param {Set<string>} now
- */
-function layIn(subject, now) {
-  const places = subject.facts.filter(
-    (/** @type {any} */ one) => one.heading === 'place' && !one.struck && one.body?.in,
-  );
-  const past = new Set(places.map((/** @type {any} */ one) => one.body.in));
-  return [...past].filter((id) => !now.has(`lies-in ${id}`)).map((id) => `lay-in ${id}`);
-}
-
-/**
- * Marks for the questions that look through everything, so that they need not.
+ * Marks for the evening's question, so that it need not look through every part: nobody judged
+ * it yet; it lies nowhere and is fitted nowhere.
  * @param {any} subject
  */
 function wants(subject) {
-  if (subject.hidden) return [];
+  if (subject.hidden || subject.heading !== 'part') return [];
+  const none = (/** @type {string} */ word) => standing(subject, word).length === 0;
   const found = [];
-  if (subject.heading === 'part' && standing(subject, 'verdict').length !== 1) found.push('look');
-  if (subject.heading === 'part' && standing(subject, 'place').length !== 1) found.push('put');
-  if (subject.heading === 'joint' && subject.facts.some(isBegin)) found.push('run');
+  if (none('verdict')) found.push('look');
+  if (none('place') && none('fitted')) found.push('put');
   return found;
 }
 
-/** @param {any} one */
-const isBegin = (one) => one.heading === 'begin' && !one.struck;
-
 /** @param {any} subject @returns {SubjectRow} */
 export function subjectRow(subject) {
-  const now = new Set(links(subject).map(({ role, to }) => `${role} ${to}`));
   return {
     id: subject.id,
     heading: subject.heading,
     hidden: subject.hidden,
-    links: [...new Set([...now, ...layIn(subject, now)])],
+    links: links(subject).map(({ role, to }) => `${role} ${to}`),
     wants: wants(subject),
     value: subject,
   };

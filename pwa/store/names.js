@@ -4,81 +4,103 @@ import { read } from './transaction.js';
 
 /**
  * @typedef {import('./core.js').Core} Core
+ * @typedef {{id: string, heading: string, name: string|null, kind: string|null, verdicts: string[],
+ *   words: string[], links: {role: string, to: string}[]}} NameRow
  * @typedef {{id: string, heading: string, name: string, words: string, codes: string[], scrap: boolean}} FindRow
  */
 
 const FOUND = new Set(['part', 'holder', 'joint', 'step', 'wrench', 'donor', 'build']);
 const POINTING = new Set(['of-kind', 'from-donor', 'for-build', 'fitted-in', 'lies-in']);
 
-/** @param {any} row @param {Map<string, any>} all @param {Map<string, string[]>} codes @returns {FindRow} */
-function findRow(row, all, codes) {
-  const near = row.links.filter((/** @type {any} */ one) => POINTING.has(one.role));
-  const names = near.map((/** @type {any} */ one) => all.get(one.to)?.name ?? '');
-  return {
-    id: row.id,
-    heading: row.heading,
-    name: row.name ?? names.find((/** @type {string} */ name) => name !== '') ?? '',
-    words: [...row.words, ...names].filter((word) => word).join(' '),
-    codes: codes.get(row.id) ?? [],
-    scrap: row.verdicts.length === 1 && row.verdicts[0] === 'scrap',
-  };
-}
+/** Rows by id, and who points to whom, so that a change renews only what shows it. */
+class Names {
+  /** @type {Map<string, NameRow>} */
+  rows = new Map();
+  /** @type {Map<string, Set<string>>} */
+  pointing = new Map();
+  /** @type {Map<string, FindRow>} */
+  shown = new Map();
 
-/** @param {any[]} rows which thing each code marks */
-function codesOf(rows) {
-  /** @type {Map<string, string[]>} */
-  const codes = new Map();
-  for (const row of rows) {
-    if (row.heading !== 'label') continue;
-    for (const { to } of row.links) codes.set(to, [...(codes.get(to) ?? []), row.id]);
+  /** @param {string} id @param {NameRow|undefined} row @returns {string[]} ids whose row may show it */
+  set(id, row) {
+    const before = this.rows.get(id)?.links ?? [];
+    const now = row?.links ?? [];
+    for (const { to } of before) this.pointing.get(to)?.delete(id);
+    for (const { to } of now) this.pointing.set(to, (this.pointing.get(to) ?? new Set()).add(id));
+    if (row) this.rows.set(id, row);
+    else this.rows.delete(id);
+    const ends = [...before, ...now].map(({ to }) => to);
+    return [id, ...ends, ...(this.pointing.get(id) ?? [])];
   }
-  return codes;
+
+  /** @param {Iterable<string>} ids rows that stay the same keep being the same object */
+  show(ids) {
+    for (const id of ids) {
+      const row = this.rows.get(id);
+      if (row && FOUND.has(row.heading)) this.shown.set(id, this.found(row));
+      else this.shown.delete(id);
+    }
+  }
+
+  /** @param {NameRow} row @returns {FindRow} */
+  found(row) {
+    const near = row.links.filter(({ role }) => POINTING.has(role));
+    const names = near.map(({ to }) => this.rows.get(to)?.name ?? '');
+    const labels = [...(this.pointing.get(row.id) ?? [])];
+    return {
+      id: row.id,
+      heading: row.heading,
+      name: row.name ?? names.find((name) => name !== '') ?? '',
+      words: [...row.words, ...names].filter((word) => word).join(' '),
+      codes: labels.filter((id) => this.rows.get(id)?.heading === 'label').sort(),
+      scrap: row.verdicts.length === 1 && row.verdicts[0] === 'scrap',
+    };
+  }
 }
 
-/** @param {Core} core */
+/** @param {Core} core @returns {Promise<Names>} */
+async function load(core) {
+  const names = new Names();
+  const rows = await read(core, ['name'], (tx) => tx.objectStore('name').getAll());
+  for (const row of rows) names.set(row.id, row);
+  names.show(names.rows.keys());
+  return names;
+}
+
+/** @param {Core} core @param {Names} names @param {string[]} ids */
+async function renew(core, names, ids) {
+  const rows = await read(core, ['name'], (tx) =>
+    Promise.all(ids.map((id) => tx.objectStore('name').get(id))),
+  );
+  const shown = new Set(ids.flatMap((id, at) => names.set(id, rows[at])));
+  names.show(shown);
+  return names;
+}
+
+/**
+ * @param {Core} core
+ * @returns {() => Promise<FindRow[]>} a new list after each change, and the same one until then
+ */
 export function makeNames(core) {
-  /** @type {Promise<Map<string, any>>|null} */
-  let rows = null;
+  /** @type {Promise<Names>|null} */
+  let names = null;
   /** @type {FindRow[]|null} */
-  let shown = null;
-
-  async function load() {
-    const all = await read(core, ['name'], (tx) => tx.objectStore('name').getAll());
-    return new Map(all.map((row) => [row.id, row]));
-  }
-
-  /** @param {Set<string>} ids */
-  async function renew(ids) {
-    const had = rows;
-    if (!had || !ids.size) return;
-    const wanted = [...ids];
-    const found = await read(core, ['name'], (tx) =>
-      Promise.all(wanted.map((id) => tx.objectStore('name').get(id))),
-    );
-    rows = had.then((all) => {
-      wanted.forEach((id, at) => {
-        if (found[at]) all.set(id, found[at]);
-        else all.delete(id);
-      });
-      shown = null;
-      return all;
-    });
-  }
+  let list = null;
 
   core.listeners.add((ids) => {
-    renew(ids).catch(() => {
-      rows = null;
+    if (!names || !ids.size) return;
+    names = names.then((had) => renew(core, had, [...ids]));
+    list = null;
+    // Whatever went wrong, the next search reads everything anew.
+    names.catch(() => {
+      names = null;
     });
   });
 
   return async function findRows() {
-    rows ??= load();
-    const all = await rows;
-    if (!shown) {
-      const list = [...all.values()];
-      const codes = codesOf(list);
-      shown = list.filter((row) => FOUND.has(row.heading)).map((row) => findRow(row, all, codes));
-    }
-    return shown;
+    names ??= load(core);
+    const { shown } = await names;
+    list ??= [...shown.values()];
+    return list;
   };
 }

@@ -74,7 +74,11 @@ async function holder(reader, id) {
   ]);
   left.sort((one, other) => (lastMoved(one) < lastMoved(other) ? 1 : -1));
   const shown = [...(found ? [found] : []), ...inside, ...left.slice(0, LATELY)];
-  await dress(reader, shown);
+  const inner = shown.filter((one) => one.heading === 'holder' && one.id !== id);
+  await Promise.all([
+    dress(reader, shown),
+    ...inner.map((one) => reader.linked(one.id, 'lies-in')),
+  ]);
 }
 
 /** @param {Reader} reader @param {string} id */
@@ -100,7 +104,7 @@ async function code(reader, code) {
 /** @param {Reader} reader */
 async function tonight(reader) {
   const [joints, ...parts] = await Promise.all([
-    reader.wanting('run'),
+    reader.heading('joint'),
     reader.wanting('look'),
     reader.wanting('put'),
   ]);
@@ -125,7 +129,7 @@ export const slices = (core) => ({
   jointSlice: (id) => slice(core, (reader) => joint(reader, id)),
   /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
   codeSlice: (sign) => slice(core, (reader) => code(reader, sign)),
-  /** Joints begun, parts not looked at, parts lying nowhere. */
+  /** All joints, parts nobody judged yet, parts lying nowhere. */
   tonightSlice: () => slice(core, tonight),
   /** Everything of one heading. @param {string} word */
   allOf: (word) => slice(core, (reader) => reader.heading(word)),

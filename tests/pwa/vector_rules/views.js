@@ -29,7 +29,15 @@ export function workshop(given) {
     const of = struck ? (about.get(entry.about) ?? entry.about) : entry.about;
     kept.set(of, [...(kept.get(of) ?? []), { entry, order: fact.order ?? entry.stamp }]);
   });
-  return Workshop([...kept].map(([of, lines]) => subject(of, lines)));
+  const subjects = new Map([...kept].map(([of, lines]) => [of, subject(of, lines)]));
+  for (const [of, path, value] of given.odd ?? []) put(subjects.get(of), path, value);
+  return Workshop(subjects.values());
+}
+
+function put(subject, path, value) {
+  let at = subject;
+  for (const step of path.slice(0, -1)) at = at[step];
+  at[path.at(-1)] = value;
 }
 
 function whole(fact, base) {
