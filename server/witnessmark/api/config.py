@@ -14,7 +14,8 @@ class Config:
     data: Path
     database: str | None = None
     demo: bool = False
-    address: str = ""
+    address: str = ""  # where this server is reached
+    label_address: str = ""  # what labels carry, also when the server is reached another way
     pages: Path = _HOUSE / "pwa"
     demo_files: Path = _HOUSE / "fixtures" / "demo"
     now_ms: Callable[[], int] | None = None

@@ -96,6 +96,12 @@ def address() -> str:
     return (pages.config.address or request.host_url).rstrip("/")
 
 
+def label_address() -> str:
+    """The address that labels carry."""
+    pages: Pages = current_app.extensions["witnessmark-pages"]
+    return pages.config.label_address or address()
+
+
 def hidden(path: str) -> bool:
     """Whether a part of the path begins with a dot."""
     return any(step.startswith(".") for step in path.split("/"))

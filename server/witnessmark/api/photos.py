@@ -12,6 +12,7 @@ from witnessmark.store.photos import SHA
 MOST_BYTES = 2 * 1024 * 1024
 MOST_ASKED = 1_000
 PICTURE = "image/*"
+ANY_FILE = "application/octet-stream"
 
 routes = Routes("photos", "Pictures, named by their SHA-256.")
 
@@ -29,7 +30,7 @@ def missing() -> Response:
     return tell({"missing": store().missing_photos(bearer().workshop, shas)})
 
 
-@routes.put("/photos/<sha>", wanted="application/octet-stream", told=PhotoKept, number=CREATED)
+@routes.put("/photos/<sha>", wanted=ANY_FILE, told=PhotoKept, number=CREATED, had=True)
 def keep(sha: str) -> Response:
     """Keep a whole photo under its digest: 201, or 200 when it was here."""
     name = _sha(sha)

@@ -16,6 +16,12 @@ JSON = "application/json"
 CREATED = 201
 
 
+_TROUBLE = {
+    "description": "What is in the way, and the next step.",
+    "content": {"application/problem+json": {"schema": Problem}},
+}
+
+
 class Routes:
     """The routes of one subject."""
 
@@ -57,17 +63,19 @@ def _documented(
     told: type[Schema] | str,
     wanted: type[Schema] | str | None = None,
     number: int = 200,
+    had: bool = False,
     is_open: bool = False,
     query: tuple[dict[str, Any], ...] = (),
 ) -> dict[str, Any]:
     """The OpenAPI facts of a route that reads and writes its own bytes.
 
-    told, wanted: a schema of JSON, or a media type.
+    told, wanted: a schema of JSON, or a media type. had: the answer is 200 when it was here.
     """
     says = told.__doc__ if isinstance(told, type) else "A file."
-    facts: dict[str, Any] = {
-        "responses": {str(number): {"description": says, "content": _content(told)}}
-    }
+    good = {"description": says, "content": _content(told)}
+    facts: dict[str, Any] = {"responses": {str(number): good, "default": _TROUBLE}}
+    if had:
+        facts["responses"]["200"] = good
     if wanted:
         facts["requestBody"] = {"required": True, "content": _content(wanted)}
     if query:
@@ -98,7 +106,7 @@ def install(app: Flask, prefix: str, *subjects: Routes) -> None:
         },
     )
     api = Api(app)
-    api.ERROR_SCHEMA = Problem
+    api.DEFAULT_ERROR_RESPONSE_NAME = None  # each route says that its errors are problems
     app.extensions["witnessmark-described"] = api.spec
     for subject in subjects:
         api.register_blueprint(subject.blueprint, url_prefix=prefix)

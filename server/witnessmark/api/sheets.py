@@ -9,7 +9,7 @@ from flask import Response, request
 from witnessmark.api.body import json_object
 from witnessmark.api.errors import SheetUnknown
 from witnessmark.api.keys import bearer, store
-from witnessmark.api.pages import address
+from witnessmark.api.pages import label_address
 from witnessmark.api.routing import CREATED, Routes, tell
 from witnessmark.api.shapes import Answer, SheetMade, SheetRequest
 from witnessmark.errors import NumberNotWhole, RequestMissing, RequestShape
@@ -75,7 +75,7 @@ def drawn(sheet: str) -> Response:
     made = sheet_pdf(
         layout_from(layout.get("preset") or layout.get("grid") or ""),
         [_text_of(known, code) for code in body["codes"]],
-        host=urlsplit(address()).netloc.upper(),
+        host=urlsplit(label_address()).netloc.upper(),
         start=layout.get("start", 1),
         cut_marks=layout.get("cut_marks") is True,
     )

@@ -92,6 +92,16 @@ def own_device(connection: Connection, workshop: str, now_ms: int) -> str:
     return made
 
 
+def name_device(
+    connection: Connection, workshop: str, device: str, name: str, *, now_ms: int
+) -> None:
+    """Give a name to a device that was never paired here; without a key nobody can send as it."""
+    table = tables.device.c
+    if connection.execute(select(table.id).where(table.id == device)).first() is None:
+        row = {"workshop": workshop, "id": device, "name": name, "paired": moment(now_ms)}
+        connection.execute(insert(tables.device).values({**row, "own": False}))
+
+
 def list_devices(connection: Connection, workshop: str) -> list[Device]:
     """Every device of the workshop, in the order of pairing."""
     device, counted = tables.device, tables.numbered

@@ -1,5 +1,6 @@
 """Taking in a file of entries, batch by batch, by the same rules as a sync."""
 
+import json
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import islice
@@ -8,7 +9,7 @@ from pathlib import Path
 from sqlalchemy import Engine
 
 from witnessmark.errors import WitnessmarkError
-from witnessmark.store.devices import own_device
+from witnessmark.store.devices import name_device, own_device
 from witnessmark.store.engine import writing
 from witnessmark.store.importing import Imported, Line, read_lines, read_photos, refused_line
 from witnessmark.store.invented import belongs_to, invented_things
@@ -37,7 +38,8 @@ def take_in(into: Into, file: Path, *, demo: bool) -> Imported:
     raises: FileUnreadable, NoRoom, StoreBusy
     """
     done = Imported()
-    things = set() if _is_demo(into, demo) else invented_things(x.facts for x in read_lines(file))
+    known = _is_demo(into, demo, _names_beside(file))
+    things = set() if known else invented_things(line.facts for line in read_lines(file))
     lines = _real(read_lines(file), things, done)
     while some := list(islice(lines, ENTRIES_AT_ONCE)):
         _append(into, some, done)
@@ -45,12 +47,21 @@ def take_in(into: Into, file: Path, *, demo: bool) -> Imported:
     return done
 
 
-def _is_demo(into: Into, demo: bool) -> bool:
+def _is_demo(into: Into, demo: bool, names: dict[str, str]) -> bool:
     """A workshop is the demo from its first import as such, and stays it."""
     with writing(into.engine) as connection:
         if demo:
             write_setting(connection, into.workshop, _DEMO, True)
+            for device, name in names.items():
+                name_device(connection, into.workshop, device, name, now_ms=into.now_ms())
         return read_setting(connection, into.workshop, _DEMO) is True
+
+
+def _names_beside(file: Path) -> dict[str, str]:
+    """What the demo calls its devices, which nobody has paired: {"id": name} beside the file."""
+    beside = file.with_name("devices.json")
+    found = json.loads(beside.read_bytes()) if beside.is_file() else {}
+    return found if isinstance(found, dict) else {}
 
 
 def _real(lines: Iterator[Line], things: set[str], done: Imported) -> Iterator[Line]:
