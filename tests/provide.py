@@ -158,6 +158,8 @@ NEEDS = (
 def run(install: Install, words: list[str]) -> int:
     """Provide everything, then run pytest with the words passed on."""
     missing = []
+    here = str(Path(sys.executable).parent)
+    os.environ["PATH"] = here + os.pathsep + os.environ["PATH"]
     for need in NEEDS:
         place = need.have(install)
         if place is None:

@@ -14,7 +14,7 @@ from trust.hand_shake import shake
 from witnessmark.trust.authority import Authority, kept_authority, make_authority
 from witnessmark.trust.errors import CertificateUnreadable
 from witnessmark.trust.folder import TrustFolder, trust_folder
-from witnessmark.trust.leaf import Standing, issue, keep_leaf, load, server_context
+from witnessmark.trust.leaf import Standing, first_name, issue, keep_leaf, load, server_context
 
 NOW = datetime.now(UTC)
 HOME = Standing("bokal", (ip_address("192.168.1.20"), ip_address("fd00::2")))
@@ -141,6 +141,16 @@ def test_a_context_that_serves_shows_the_new_leaf_at_once(
     keep_leaf(folder, authority, Standing("bokal", (ip_address("10.0.0.7"),)), NOW)
     load(context, str(folder.leaf))
     assert shake(context, folder.path / "ca.pem", "10.0.0.7")
+
+
+def test_the_owners_certificate_tells_the_name_it_is_for(
+    folder: TrustFolder, authority: Authority
+) -> None:
+    keep_leaf(folder, authority, HOME, NOW)
+    assert first_name(str(folder.leaf)) == "bokal.local"
+    assert first_name(str(folder.path / "ca.pem")) is None
+    with pytest.raises(CertificateUnreadable):
+        first_name(str(folder.path / "nothing.pem"))
 
 
 def test_the_owners_certificate_and_key_must_belong_together(

@@ -5,13 +5,16 @@ from argparse import Namespace
 from pathlib import Path
 from zipfile import ZIP_STORED, ZipFile
 
+from witnessmark.cli.arguments import PORT
 from witnessmark.cli.beside import database
 from witnessmark.cli.errors import FileNotThere
+from witnessmark.cli.ports import LOOPBACK, first_free_port
 from witnessmark.cli.say import say
 from witnessmark.cli.serve import serve_folder
 from witnessmark.store import open_store
 
 HOUSE = Path(__file__).resolve().parents[3]
+DEMO_PORT = 8450
 DEMO = HOUSE / "fixtures" / "demo"
 
 
@@ -23,6 +26,8 @@ def demo(wished: Namespace) -> None:
         say("This is the demo workshop: an invented engine with invented values.")
         say("What you change in it is gone when it stops.")
         wished.localhost = True
+        if wished.port == PORT:  # not the one of a real workshop that may be serving beside it
+            wished.port = first_free_port(LOOPBACK, DEMO_PORT) or 0
         serve_folder(wished, data, demo=True)
 
 

@@ -17,7 +17,7 @@ from witnessmark.trust.authority import kept_authority, now_utc
 from witnessmark.trust.contact import Contact
 from witnessmark.trust.folder import trust_folder, write_whole
 from witnessmark.trust.keeper import Keeper, Outside
-from witnessmark.trust.leaf import server_context
+from witnessmark.trust.leaf import first_name, server_context
 from witnessmark.trust.names import kept_name
 
 
@@ -73,7 +73,8 @@ def _own_certificate(wished: Namespace, data: Path) -> Door:
     tls = server_context(wished.cert, wished.key)
     host = everywhere()
     port = free_port(host, wished.port)
-    address = f"https://{_name(wished, data)}.local:{port}"
+    named = None if wished.name else first_name(wished.cert)
+    address = f"https://{named or _name(wished, data) + '.local'}:{port}"
     return Door(host, port, address, address, tls=tls)
 
 

@@ -1,6 +1,8 @@
 """Serving the workshop: doors, the lines in the terminal, and a calm end."""
 
+import os
 import signal
+import sys
 import webbrowser
 from argparse import Namespace
 from collections.abc import Iterator
@@ -42,7 +44,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
         page = _first_page(store, desk, demo=demo)
         _tell(door, data, page)
         say(f"ready {door.address}")
-        if not wished.no_open:
+        if not wished.no_open and has_screen():
             webbrowser.open(page)
         with told_to_stop():
             main.serve()
@@ -99,6 +101,13 @@ def _tell(door: Door, data: Path, page: str) -> None:
 def _first_contact_at(address: str, door: Door) -> str:
     """First contact by number instead of name."""
     return f"http://{address.removeprefix('https://').rpartition(':')[0]}:{door.contact_port}/"
+
+
+def has_screen() -> bool:
+    """Whether a browser could show itself; without a screen Linux would start one in the text."""
+    return sys.platform in {"win32", "darwin"} or any(
+        os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY")
+    )
 
 
 @contextmanager

@@ -12,7 +12,8 @@ from witnessmark.trust.authority import Authority
 from witnessmark.trust.folder import TrustFolder
 from witnessmark.trust.leaf import Standing, keep_leaf, load, server_context
 
-HOUR = 3600.0
+# A laptop that wakes in another network has new addresses; looking costs a few milliseconds.
+EVERY = 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +59,8 @@ class Keeper:
             load(self.context, str(self._folder.leaf))
         return renewed
 
-    def start(self, every: float = HOUR) -> None:
-        """Look now, and again every hour, in a thread that ends with the server."""
+    def start(self, every: float = EVERY) -> None:
+        """Look now, and again every minute, in a thread that ends with the server."""
 
         def watch() -> None:
             self.look()

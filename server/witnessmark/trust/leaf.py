@@ -3,6 +3,7 @@
 import ssl
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from pathlib import Path
 
 from cryptography import x509
 from cryptography.exceptions import InvalidSignature
@@ -109,6 +110,22 @@ def server_context(cert: str, key: str | None = None) -> ssl.SSLContext:
     context.minimum_version = ssl.TLSVersion.TLSv1_2
     load(context, cert, key)
     return context
+
+
+def first_name(cert: str) -> str | None:
+    """The first whole name a certificate is for, so that an owner's own need not be told twice.
+
+    raises: CertificateUnreadable.
+    """
+    try:
+        leaf = x509.load_pem_x509_certificates(Path(cert).read_bytes())[0]
+        names = leaf.extensions.get_extension_for_class(x509.SubjectAlternativeName).value
+    except (OSError, ValueError, IndexError) as broken:
+        raise CertificateUnreadable(cert=cert, key=cert) from broken
+    except x509.ExtensionNotFound:
+        return None
+    whole = (name for name in names.get_values_for_type(x509.DNSName) if "*" not in name)
+    return next(whole, None)
 
 
 def load(context: ssl.SSLContext, cert: str, key: str | None = None) -> None:
