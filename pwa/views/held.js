@@ -2,7 +2,7 @@
 import { standing, value } from '../log/workshop.js';
 import * as plain from './plain.js';
 import { TURNED } from './programme.js';
-import { covers, factsOf } from './runs.js';
+import { covers, factsOf, fastenerOf, passOf } from './runs.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -75,7 +75,7 @@ function judgedBy(said) {
  */
 export function isSingleUse(part, workshop) {
   const own = value(part, 'single_use');
-  const kind = workshop.subject(String(value(part, 'kind')));
+  const kind = workshop.subject(plain.asId(value(part, 'kind')));
   return own === true || (own !== false && value(kind, 'single_use') === true);
 }
 
@@ -99,13 +99,14 @@ function usedBefore(part, joint, run, workshop) {
  */
 function usedIn(part, joint, run) {
   const passes = plain.mappings(plain.mapping(value(joint, 'programme')).passes);
-  const hows = new Map(passes.map(({ id, how }) => [id, how]));
+  const hows = new Map(passes.map(({ id, how }) => [plain.asId(id), how]));
   return joint.facts.some((fact) => {
     const { body, heading, struck, order } = fact;
     if (heading !== 'pull' || struck !== null) return false;
-    const how = hows.has(body.pass) ? hows.get(body.pass) : 'torque';
+    const pass = passOf(fact);
+    const how = hows.has(pass) ? hows.get(pass) : 'torque';
     const now = run !== null && body.run === run.id && !isLoosened(fact, run);
-    return TURNED.includes(how) && !now && partsAt(joint, body.fastener, order).includes(part);
+    return TURNED.includes(how) && !now && partsAt(joint, fastenerOf(fact), order).includes(part);
   });
 }
 
@@ -117,7 +118,7 @@ function isLoosened(pull, run) {
   return factsOf(run, 'loosening').some(
     (each) =>
       plain.listed(each.body.pulls).includes(pull.id) ||
-      (covers(each, pull.body.fastener) && each.order > pull.order),
+      (covers(each, fastenerOf(pull)) && each.order > pull.order),
   );
 }
 
@@ -130,7 +131,7 @@ function isLoosened(pull, run) {
 function partsAt(joint, fastener, order) {
   const own = plain
     .mappings(valueAt(joint, 'fasteners', order))
-    .find(({ id }) => id === fastener)?.part;
+    .find(({ id }) => plain.asId(id) === fastener)?.part;
   const bolt = plain.text(own) ?? plain.text(valueAt(joint, 'fastener_part', order));
   return [...plain.texts(valueAt(joint, 'parts', order)), ...(bolt ? [bolt] : [])];
 }

@@ -7,7 +7,7 @@ import { openLines, passShown, stateOf, unsourcedDue } from './joint_state.js';
 import * as plain from './plain.js';
 import { programme, targetOf } from './programme.js';
 import { progress } from './progress.js';
-import { chosen, factsOf, runs } from './runs.js';
+import { chosen, factsOf, fastenerOf, runs } from './runs.js';
 import { wantedOfWrench, wrenches, wrenchInHand } from './wrenches.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
@@ -184,8 +184,7 @@ function pullLines(now) {
   const last = now?.last ?? null;
   const touches = now ? factsOf(now.run, 'touch') : [];
   const touched = touches.some(
-    ({ order, body }) =>
-      last && order > last.fact.order && body.fastener === last.fact.body.fastener,
+    (each) => last && each.order > last.fact.order && fastenerOf(each) === fastenerOf(last.fact),
   );
   return {
     recent: (now?.pulls ?? []).slice(-RECENT).reverse().map(pullLine),

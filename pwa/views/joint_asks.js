@@ -2,7 +2,7 @@
 import * as plain from './plain.js';
 import { programme } from './programme.js';
 import { progress } from './progress.js';
-import { covers, factsOf, knewOf } from './runs.js';
+import { covers, factsOf, fastenerOf, knewOf } from './runs.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -85,7 +85,7 @@ function onLoosened(now) {
   );
   return factsOf(now.run, 'loosening').flatMap((loosening) => {
     const over = pulled.filter(
-      ({ fact }) => covers(loosening, fact.body.fastener) && !knewOf(fact, loosening),
+      ({ fact }) => covers(loosening, fastenerOf(fact)) && !knewOf(fact, loosening),
     );
     if (!over.length) return [];
     const numbers = plain.once(over.flatMap(({ fastener }) => (fastener ? [fastener.number] : [])));

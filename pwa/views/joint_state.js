@@ -2,7 +2,7 @@
 import { pair } from './course.js';
 import { isWhole, same, targetOf, wantsValue } from './programme.js';
 import { cellOf, openIn } from './progress.js';
-import { factsOf } from './runs.js';
+import { factsOf, passOf } from './runs.js';
 
 /** @typedef {import('./programme.js').Programme} Programme */
 /** @typedef {import('./programme.js').Pass} Pass */
@@ -89,6 +89,6 @@ export function unsourcedDue(plan, now, target) {
   const current = now?.current;
   if (plan.source || !now || !current || !target) return false;
   return !factsOf(now.run, 'unsourced').some(
-    ({ body }) => body.pass === current.id && same(body.target, target),
+    (each) => passOf(each) === current.id && same(each.body.target, target),
   );
 }

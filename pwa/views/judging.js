@@ -23,7 +23,7 @@ import { same, wantsValue } from './programme.js';
 export function againstTarget({ body }, targetNow, joint, workshop, fits) {
   const target = targetNow && (plain.quantity(body.target) ?? plain.quantity(targetNow));
   if (!target) return [];
-  const tool = workshop.subject(String(body.wrench));
+  const tool = workshop.subject(plain.asId(body.wrench));
   const flags = [];
   const reading = plain.quantity(body.reading);
   const atTheWrench = body.read_at === 'set' && plain.text(value(joint, 'adapter'));

@@ -18,6 +18,14 @@ export function text(value) {
 }
 
 /**
+ * The text of an id as it is, or none at all; never another value made into text.
+ * @param {unknown} value
+ */
+export function asId(value) {
+  return typeof value === 'string' ? value : '';
+}
+
+/**
  * The whole number, or null.
  * @param {unknown} value
  * @returns {number | null}

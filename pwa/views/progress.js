@@ -3,7 +3,7 @@ import { pair } from './course.js';
 import * as plain from './plain.js';
 import { path } from './programme.js';
 import { pulls } from './pulls.js';
-import { covers, factsOf } from './runs.js';
+import { covers, factsOf, fastenerOf, passOf } from './runs.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -84,9 +84,7 @@ export function progress(joint, run, plan, workshop) {
   const found = pulls(joint, run, plan, workshop);
   const cells = cellsOf(found);
   const onward = factsOf(run, 'onward');
-  const left = new Map(
-    onward.map(({ body }) => [String(body.pass), plain.text(body.reason) ?? '']),
-  );
+  const left = new Map(onward.map((each) => [passOf(each), plain.text(each.body.reason) ?? '']));
   const turned = new Set([...cells].filter(([, c]) => isTurned(c, run, joint)).map(([at]) => at));
   const passes = [...plan.passes.values()];
   const now = { plan, cells, reached: reachedBy(cells) };
@@ -174,7 +172,7 @@ function cell(pulled) {
 function isTurned({ pulls: pulled, latest, counts }, run, joint) {
   const { pass, fact } = /** @type {Pull} */ (pulled[0]);
   if (pass?.how !== 'angle' || counts) return false;
-  const { fastener } = fact.body;
+  const fastener = fastenerOf(fact);
   const onIt = pulled.filter((each) => each.void === null);
   const lastOn = onIt.at(-1);
   if (!lastOn || loosenedSince(lastOn, fastener, run)) return false;
@@ -182,8 +180,10 @@ function isTurned({ pulls: pulled, latest, counts }, run, joint) {
   const strikes = new Map(joint.strikes.map(({ id, order }) => [id, order]));
   const struck = onIt.map((each) => strikes.get(each.fact.struck?.id ?? '') ?? '');
   return !factsOf(run, 'touch').some(
-    ({ body, order }) =>
-      body.fastener === fastener && body.turned === false && struck.every((each) => order > each),
+    (each) =>
+      fastenerOf(each) === fastener &&
+      each.body.turned === false &&
+      struck.every((order) => each.order > order),
   );
 }
 

@@ -3,7 +3,7 @@ import { course, courseFlags, remember } from './course.js';
 import { againstTarget, isStale } from './judging.js';
 import * as plain from './plain.js';
 import { targetOf } from './programme.js';
-import { covers, factsOf, knewOf } from './runs.js';
+import { covers, factsOf, fastenerOf, knewOf, passOf } from './runs.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -46,7 +46,7 @@ export function pulls(joint, run, plan, workshop) {
   const accepted = acceptances(joint);
   const loosenings = factsOf(run, 'loosening');
   const onward = factsOf(run, 'onward').reverse();
-  const left = new Map(onward.map(({ body, order }) => [body.pass, order]));
+  const left = new Map(onward.map((each) => [passOf(each), each.order]));
   const so = course(plan, left);
   const fits = new Map();
   return run.facts
@@ -79,10 +79,10 @@ function reasonSince(accepted, since) {
  * @param {Fact} fact
  * @param {Programme} plan
  */
-function placeOf({ body }, plan) {
+function placeOf(fact, plan) {
   return {
-    pass: plan.passes.get(String(body.pass)) ?? null,
-    fastener: plan.fasteners.get(String(body.fastener)) ?? null,
+    pass: plan.passes.get(passOf(fact)) ?? null,
+    fastener: plan.fasteners.get(fastenerOf(fact)) ?? null,
   };
 }
 
@@ -141,7 +141,7 @@ function acceptances(joint) {
   for (const { heading, struck, order, body } of [...joint.facts].reverse()) {
     if (heading !== 'accept' || struck !== null) continue;
     const said = { order, says: plain.text(body.reason) ?? '' };
-    found.set(String(body.pull), [...(found.get(String(body.pull)) ?? []), said]);
+    found.set(plain.asId(body.pull), [...(found.get(plain.asId(body.pull)) ?? []), said]);
   }
   return found;
 }
@@ -155,8 +155,7 @@ function voidedAt(fact, loosenings) {
   const by = loosenings.find((each) => {
     const before = each.device === fact.device && each.n > fact.n;
     return (
-      plain.listed(each.body.pulls).includes(fact.id) ||
-      (before && covers(each, fact.body.fastener))
+      plain.listed(each.body.pulls).includes(fact.id) || (before && covers(each, fastenerOf(fact)))
     );
   });
   return by?.order ?? null;
@@ -168,5 +167,5 @@ function voidedAt(fact, loosenings) {
  * @param {Fact} loosening
  */
 function ignores(fact, loosening) {
-  return covers(loosening, fact.body.fastener) && !knewOf(fact, loosening);
+  return covers(loosening, fastenerOf(fact)) && !knewOf(fact, loosening);
 }

@@ -73,6 +73,22 @@ export function chosen(found, wanted) {
 }
 
 /**
+ * The fastener a fact names.
+ * @param {{body: plain.Facts}} fact
+ */
+export function fastenerOf({ body }) {
+  return plain.asId(body.fastener);
+}
+
+/**
+ * The pass a fact names.
+ * @param {{body: plain.Facts}} fact
+ */
+export function passOf({ body }) {
+  return plain.asId(body.pass);
+}
+
+/**
  * Whether a loosening is about this fastener; without a list it is about all.
  * @param {Fact} loosening
  * @param {unknown} fastener

@@ -2,6 +2,7 @@
 
 A fact has heading, about, body; id, device ("a" if not said), after, by, order if they matter.
 `at` counts seconds since the first one; without it facts come a minute apart.
+`odd` puts values into the folded subjects: [about, path, value].
 {"pull": [fastener, pass], "with": {…}} is a pull at the target of the base's programme.
 """
 
@@ -29,7 +30,17 @@ def workshop(given: dict[str, Any]) -> Workshop:
         of = about.get(entry["about"], entry["about"]) if struck else entry["about"]
         line = {"entry": entry, "order": fact.get("order", entry["stamp"])}
         kept.setdefault(of, []).append(line)
-    return Workshop([subject(of, lines) for of, lines in kept.items()])
+    subjects = {of: subject(of, lines) for of, lines in kept.items()}
+    for of, path, value in given.get("odd", []):
+        put(subjects[of], path, value)
+    return Workshop(list(subjects.values()))
+
+
+def put(at: Any, path: list[Any], value: Any) -> None:
+    """Put an odd value where the fold would never have let it through."""
+    for step in path[:-1]:
+        at = at[step]
+    at[path[-1]] = value
 
 
 def whole(fact: dict[str, Any], base: dict[str, Any]) -> dict[str, Any]:

@@ -1,6 +1,7 @@
 """Histories that no sane evening produces: every heading, few ids, odd values, any order."""
 
 import random
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 THINGS = ("j1", "j2", "p1", "p2", "h1", "h2", "k1", "w1", "b1", "7K3MQ2RJ", "2B8NK4WS")
@@ -176,6 +177,32 @@ class Chaos:
             body = self.body("begin") if heading == "begin" else {"fields": self.fields(heading)}
             facts.append({**fact, "body": body})
         return facts + [self.entry(n) for n in range(self.random.randint(0, 60))]
+
+    def odd(self, subjects: Iterable[Any]) -> list[list[Any]]:
+        """Values no shape would let through, at some places of folded subjects."""
+        places = [[each["id"], path] for each in subjects for path in spots(each)]
+        chosen = self.random.sample(places, min(len(places), self.random.randint(1, 12)))
+        deepest_first = sorted(chosen, key=lambda place: -len(place[1]))
+        return [[of, path, self.one(ODD)] for of, path in deepest_first]
+
+
+def spots(subject: Any) -> Iterator[list[Any]]:
+    """Paths to the values of fields and bodies; parts and fasteners stay lists for the links."""
+    for name, said in subject["fields"].items():
+        if name not in ("parts", "fasteners"):
+            yield from ([*path] for path in below(said["value"], ["fields", name, "value"]))
+    for place, fact in enumerate(subject["facts"]):
+        for key, value in fact["body"].items():
+            yield from below(value, ["facts", place, "body", key])
+
+
+def below(value: Any, path: list[Any]) -> Iterator[list[Any]]:
+    yield path
+    inner = value.items() if isinstance(value, dict) else ()
+    if isinstance(value, list):
+        inner = enumerate(value)
+    for step, each in inner:
+        yield from below(each, [*path, step])
 
 
 HEADINGS = [

@@ -19,7 +19,7 @@ class Course:
     """What lies before the pull being looked at; pulls are remembered in their order."""
 
     programme: Programme
-    left: dict[object, str]
+    left: dict[str, str]
     """Pass → the order it was left at with a reason."""
     _until: dict[tuple[str, str], str] = field(default_factory=dict)
     """(pass, fastener) → the order until which a pull of it was on the fastener."""

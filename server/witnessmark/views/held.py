@@ -9,7 +9,7 @@ from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain
 from witnessmark.views.programme import TURNED
-from witnessmark.views.runs import Run, covers
+from witnessmark.views.runs import Run, covers, fastener_of, pass_of
 
 WORST_FIRST = ("scrap", "machine")
 
@@ -64,7 +64,7 @@ def _judged(said: list[tuple[str, str]]) -> tuple[str | None, str]:
 def is_single_use(part: Subject | None, workshop: Workshop) -> bool:
     """Whether a part is used once; what it says itself goes before what its kind says."""
     own = value(part, "single_use")
-    kind = workshop.subject(str(value(part, "kind")))
+    kind = workshop.subject(plain.as_id(value(part, "kind")))
     return own is True or (own is not False and value(kind, "single_use") is True)
 
 
@@ -78,16 +78,16 @@ def _used_before(part: str, joint: Subject, run: Run | None, workshop: Workshop)
 
 def _used_in(part: str, joint: Subject, run: Run | None) -> bool:
     hows = {
-        each.get("id"): each.get("how")
+        plain.as_id(each.get("id")): each.get("how")
         for each in plain.mappings(plain.mapping(value(joint, "programme")).get("passes"))
     }
     for fact in joint["facts"]:
         body = fact["body"]
         if fact["heading"] != "pull" or fact["struck"] is not None:
             continue
-        tightened = hows.get(body.get("pass"), "torque") in TURNED
+        tightened = hows.get(pass_of(fact), "torque") in TURNED
         now = run is not None and body.get("run") == run.id and not _loosened(fact, run)
-        if tightened and not now and part in _parts_at(joint, body.get("fastener"), fact["order"]):
+        if tightened and not now and part in _parts_at(joint, fastener_of(fact), fact["order"]):
             return True
     return False
 
@@ -95,7 +95,7 @@ def _used_in(part: str, joint: Subject, run: Run | None) -> bool:
 def _loosened(pull: Any, run: Run) -> bool:
     return any(
         pull["id"] in plain.listed(each["body"].get("pulls"))
-        or (covers(each, pull["body"].get("fastener")) and each["order"] > pull["order"])
+        or (covers(each, fastener_of(pull)) and each["order"] > pull["order"])
         for each in run.of("loosening")
     )
 
@@ -105,7 +105,7 @@ def _parts_at(joint: Subject, fastener: object, order: str) -> set[str]:
     own = [
         plain.text(each.get("part"))
         for each in plain.mappings(_value_at(joint, "fasteners", order))
-        if each.get("id") == fastener
+        if plain.as_id(each.get("id")) == fastener
     ]
     bolt = next(iter(own), None) or plain.text(_value_at(joint, "fastener_part", order))
     return {*plain.texts(_value_at(joint, "parts", order)), *([bolt] if bolt else [])}

@@ -14,7 +14,7 @@ from witnessmark.views.joint_state import open_lines, pass_shown, state_of, unso
 from witnessmark.views.programme import Fastener, Pass, Programme, programme
 from witnessmark.views.progress import Progress, progress
 from witnessmark.views.pulls import Pull
-from witnessmark.views.runs import Run, chosen, runs
+from witnessmark.views.runs import Run, chosen, fastener_of, runs
 from witnessmark.views.wrenches import wanted_of_wrench, wrench_in_hand, wrenches
 
 RECENT = 20
@@ -176,7 +176,6 @@ def _pulls(now: Progress | None) -> dict[str, Any]:
 
 def _touched(last: Pull, now: Progress) -> bool:
     return any(
-        each["order"] > last.fact["order"]
-        and each["body"].get("fastener") == last.fact["body"].get("fastener")
+        each["order"] > last.fact["order"] and fastener_of(each) == fastener_of(last.fact)
         for each in now.run.of("touch")
     )

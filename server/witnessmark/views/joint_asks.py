@@ -9,7 +9,7 @@ from witnessmark.log.workshop import Workshop
 from witnessmark.views.held import JointPart
 from witnessmark.views.programme import programme
 from witnessmark.views.progress import Progress, progress
-from witnessmark.views.runs import Run, covers, knew_of
+from witnessmark.views.runs import Run, covers, fastener_of, knew_of
 
 MOST_NAMED = 8
 
@@ -82,8 +82,7 @@ def _on_loosened(now: Progress) -> list[dict[str, Any]]:
         over = [
             each
             for each in pulled
-            if covers(loosening, each.fact["body"].get("fastener"))
-            and not knew_of(each.fact, loosening)
+            if covers(loosening, fastener_of(each.fact)) and not knew_of(each.fact, loosening)
         ]
         if over:
             numbers = {each.fastener.number for each in over if each.fastener}

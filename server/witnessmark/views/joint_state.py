@@ -7,6 +7,7 @@ from typing import Any
 from witnessmark.views.held import JointPart
 from witnessmark.views.programme import Fastener, Pass, Programme, same
 from witnessmark.views.progress import Progress
+from witnessmark.views.runs import pass_of
 
 
 def state_of(plan: Programme, now: Progress | None, parts: list[JointPart]) -> str:
@@ -63,6 +64,6 @@ def unsourced_due(plan: Programme, now: Progress | None, following: list[dict[st
     if plan.source or now is None or now.current is None or target is None:
         return False
     return not any(
-        each["body"].get("pass") == now.current.id and same(each["body"].get("target"), target)
+        pass_of(each) == now.current.id and same(each["body"].get("target"), target)
         for each in now.run.of("unsourced")
     )

@@ -10,16 +10,21 @@ from witnessmark.trade.units import Measured
 from witnessmark.views import plain
 from witnessmark.views.programme import Pass, Programme, same
 
+Fits = dict[tuple[str, Measured], str | None]
+
 
 def against_target(
-    fact: Fact, target_now: dict[str, str] | None, joint: Subject, workshop: Workshop
+    fact: Fact, target_now: dict[str, str] | None, joint: Subject, workshop: Workshop, fits: Fits
 ) -> list[str]:
-    """Flags about what was read and which wrench was used; what cannot be read is not judged."""
+    """Flags about what was read and which wrench was used; what cannot be read is not judged.
+
+    fits: what range_fit said already, as a pass asks it often.
+    """
     body = fact["body"]
-    target = plain.quantity(body.get("target")) or plain.quantity(target_now)
-    if target is None or target_now is None:
+    target = target_now and (plain.quantity(body.get("target")) or plain.quantity(target_now))
+    if not target:
         return []
-    tool = workshop.subject(str(body.get("wrench")))
+    tool = workshop.subject(plain.as_id(body.get("wrench")))
     flags = []
     reading = plain.quantity(body.get("reading"))
     at_the_wrench = body.get("read_at") == "set" and plain.text(value(joint, "adapter"))
@@ -29,7 +34,10 @@ def against_target(
             flags += [] if said == "within" else [said]
         except TradeError:
             pass
-    return flags + (["wrong-range"] if range_fit(tool, target) not in (None, "takes") else [])
+    asked = (plain.as_id(body.get("wrench")), target)
+    if asked not in fits:
+        fits[asked] = range_fit(tool, target)
+    return flags + (["wrong-range"] if fits[asked] not in (None, "takes") else [])
 
 
 def permitted(tool: Subject | None) -> float | None:

@@ -19,6 +19,11 @@ def text(value: object) -> str | None:
     return (value.strip(_BLANKS) or None) if isinstance(value, str) else None
 
 
+def as_id(value: object) -> str:
+    """The text of an id as it is, or none at all; never another value made into text."""
+    return value if isinstance(value, str) else ""
+
+
 def whole(value: object) -> int | None:
     """The whole number both languages can count with, or None; true and false are none."""
     known = isinstance(value, int) and not isinstance(value, bool) and abs(value) < 2**53

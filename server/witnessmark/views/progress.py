@@ -9,7 +9,7 @@ from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
 from witnessmark.views.programme import Fastener, Pass, Programme
 from witnessmark.views.pulls import Pull, pulls
-from witnessmark.views.runs import Run, covers
+from witnessmark.views.runs import Run, covers, fastener_of, pass_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,8 +140,7 @@ def progress(joint: Subject, run: Run, programme: Programme, workshop: Workshop)
         cells=full,
         reached=_reached(full),
         left={
-            str(each["body"].get("pass")): plain.text(each["body"].get("reason")) or ""
-            for each in run.of("onward")
+            pass_of(each): plain.text(each["body"].get("reason")) or "" for each in run.of("onward")
         },
         turned=frozenset(
             key for key, cell in full.items() if _turned(cell, programme.passes[key[0]], run, joint)
@@ -164,7 +163,7 @@ def _turned(cell: Cell, pass_: Pass, run: Run, joint: Subject) -> bool:
     """
     if pass_.how != "angle" or cell.counts:
         return False
-    fastener = cell.pulls[0].fact["body"].get("fastener")
+    fastener = fastener_of(cell.pulls[0].fact)
     on_it = [each for each in cell.pulls if each.void is None]
     if not on_it or _loosened_since(on_it[-1], fastener, run):
         return False
@@ -175,12 +174,12 @@ def _turned(cell: Cell, pass_: Pass, run: Run, joint: Subject) -> bool:
     answers = [
         each["order"]
         for each in run.of("touch")
-        if each["body"].get("fastener") == fastener and each["body"].get("turned") is False
+        if fastener_of(each) == fastener and each["body"].get("turned") is False
     ]
     return not any(order > max(struck) for order in answers)
 
 
-def _loosened_since(pull: Pull, fastener: object, run: Run) -> bool:
+def _loosened_since(pull: Pull, fastener: str, run: Run) -> bool:
     return any(
         each["order"] > pull.fact["order"] and covers(each, fastener)
         for each in run.of("loosening")

@@ -8,9 +8,9 @@ from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
 from witnessmark.views.course import Course
-from witnessmark.views.judging import against_target, stale
+from witnessmark.views.judging import Fits, against_target, stale
 from witnessmark.views.programme import Fastener, Pass, Programme
-from witnessmark.views.runs import Run, covers, knew_of
+from witnessmark.views.runs import Run, covers, fastener_of, knew_of, pass_of
 
 IN_DOUBT = ("short", "too-far", "wrong-range", "stale", "loosened-meanwhile")
 """Flags that leave a pass open until pulled again or accepted; the others count."""
@@ -54,19 +54,19 @@ def pulls(joint: Subject, run: Run, programme: Programme, workshop: Workshop) ->
     """The pulls of a run by order, with their flags."""
     accepted = _accepted(joint)
     loosenings = run.of("loosening")
-    left = {each["body"].get("pass"): each["order"] for each in reversed(run.of("onward"))}
+    left = {pass_of(each): each["order"] for each in reversed(run.of("onward"))}
     course = Course(programme, left)
+    fits: Fits = {}
     found = []
     for fact in run.pulls:
-        body = fact["body"]
-        pass_ = programme.passes.get(str(body.get("pass")))
-        fastener = programme.fasteners.get(str(body.get("fastener")))
+        pass_ = programme.passes.get(pass_of(fact))
+        fastener = programme.fasteners.get(fastener_of(fact))
         void = _void(fact, loosenings)
         flags: list[str] = ["stale"]
         if pass_ and fastener:
             flags = [
                 *course.flags(fact, pass_, fastener),
-                *against_target(fact, pass_.target(fastener), joint, workshop),
+                *against_target(fact, pass_.target(fastener), joint, workshop, fits),
                 *stale(fact, pass_.target(fastener), pass_, programme),
             ]
             course.remember(fact, pass_, fastener, void)
@@ -84,7 +84,7 @@ def _accepted(joint: Subject) -> dict[str, list[tuple[str, str]]]:
     for fact in reversed(joint["facts"]):
         if fact["heading"] == "accept" and fact["struck"] is None:
             said = (fact["order"], plain.text(fact["body"].get("reason")) or "")
-            found.setdefault(str(fact["body"].get("pull")), []).append(said)
+            found.setdefault(plain.as_id(fact["body"].get("pull")), []).append(said)
     return found
 
 
@@ -93,12 +93,12 @@ def _void(fact: Fact, loosenings: list[Fact]) -> str | None:
     for each in loosenings:
         named = fact["id"] in plain.listed(each["body"].get("pulls"))
         before = each["device"] == fact["device"] and each["n"] > fact["n"]
-        if named or (before and covers(each, fact["body"].get("fastener"))):
+        if named or (before and covers(each, fastener_of(fact))):
             return each["order"]
     return None
 
 
 def _ignored(fact: Fact, loosenings: list[Fact]) -> list[Fact]:
     """Loosenings that whoever pulled did not know of."""
-    fastener = fact["body"].get("fastener")
+    fastener = fastener_of(fact)
     return [each for each in loosenings if covers(each, fastener) and not knew_of(fact, each)]

@@ -76,7 +76,17 @@ def chosen(found: list[Run], wanted: str | None) -> Run | None:
     return next(iter(asked), standing[-1] if standing else None)
 
 
-def covers(loosening: Fact, fastener: object) -> bool:
+def fastener_of(fact: Fact) -> str:
+    """The fastener a fact names."""
+    return plain.as_id(fact["body"].get("fastener"))
+
+
+def pass_of(fact: Fact) -> str:
+    """The pass a fact names."""
+    return plain.as_id(fact["body"].get("pass"))
+
+
+def covers(loosening: Fact, fastener: str) -> bool:
     """Whether a loosening is about this fastener; without a list it is about all."""
     fasteners = loosening["body"].get("fasteners")
     return fasteners is None or fastener in plain.listed(fasteners)
