@@ -5,6 +5,7 @@ import logging
 from flask import Flask, Response, json, request
 from werkzeug.exceptions import HTTPException, MethodNotAllowed, NotFound, RequestEntityTooLarge
 
+from witnessmark.api.body import drain
 from witnessmark.errors import (
     AddressUnknown,
     MethodUnknown,
@@ -31,6 +32,7 @@ def install(app: Flask) -> None:
 
 
 def _answer(fault: Exception) -> Response:
+    drain()
     if isinstance(fault, RequestProblem):
         return problem(fault)
     if isinstance(fault, Refusal | GridImpossible):

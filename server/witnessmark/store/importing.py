@@ -81,15 +81,18 @@ def opened_log(file: Path) -> Iterator[IO[bytes]]:
 
 
 def read_photos(file: Path) -> Iterator[tuple[str, bytes]]:
-    """The photos of an export, each with the name it claims."""
-    if not zipfile.is_zipfile(file):
+    """The photos of an export, or of the folder beside a bare file, with the name each claims."""
+    if zipfile.is_zipfile(file):
+        with zipfile.ZipFile(file) as found:
+            for member in found.infolist():
+                sha = member.filename.removeprefix(PHOTOS)
+                photo = member.filename.startswith(PHOTOS) and SHA.fullmatch(sha)
+                if photo and member.file_size <= MOST_PHOTO:
+                    yield sha, found.read(member)
         return
-    with zipfile.ZipFile(file) as found:
-        for member in found.infolist():
-            sha = member.filename.removeprefix(PHOTOS)
-            photo = member.filename.startswith(PHOTOS) and SHA.fullmatch(sha)
-            if photo and member.file_size <= MOST_PHOTO:
-                yield sha, found.read(member)
+    for picture in sorted(file.with_name(PHOTOS.rstrip("/")).glob("*")):
+        if SHA.fullmatch(picture.name) and picture.stat().st_size <= MOST_PHOTO:
+            yield picture.name, picture.read_bytes()
 
 
 def line_of(number: int, raw: bytes) -> Line:
