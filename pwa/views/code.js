@@ -17,7 +17,7 @@ export function code(workshop, typed) {
   if (read === null) return { code: typed, says: 'wrong', things: [], after: [] };
   const facts = standing(workshop.subject(read), 'label');
   const marked = plain.once(facts.flatMap(({ body }) => plain.text(body.marks) ?? []));
-  const found = marked.map((id) => thing(workshop, id));
+  const found = marked.map((id) => thing(workshop, id)).filter(({ hidden }) => !hidden);
   return { code: read, says: says(facts, found), things: found, after: facts.map(({ id }) => id) };
 }
 

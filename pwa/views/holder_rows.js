@@ -64,7 +64,7 @@ function piece(id, part) {
     quantity: things.quantity(part) ?? 0,
     mark: things.mark(part),
     gone: gone.find((each) => each) ?? null,
-    lies_ask: places.length > 1,
+    lies_ask: plain.once(places.map(({ body }) => plain.text(body.in))).length > 1,
   };
 }
 

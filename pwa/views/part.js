@@ -3,7 +3,7 @@ import { standing, value } from '../log/workshop.js';
 import { isSingleUse } from './held.js';
 import { madeBy, noteLines, photos } from './joint_lines.js';
 import * as plain from './plain.js';
-import { summary } from './summary.js';
+import { latestFirst, summary } from './summary.js';
 import * as things from './things.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
@@ -110,7 +110,8 @@ function fitted(workshop, subject) {
       ...madeBy(fact),
     };
   });
-  return { fitted: lines, fitted_ask: lines.length > 1 };
+  const places = plain.once(lines.map(({ build, place }) => JSON.stringify([build, place])));
+  return { fitted: lines, fitted_ask: places.length > 1 };
 }
 
 /** @param {Subject | null} subject */
@@ -138,7 +139,9 @@ function inspections(subject) {
  * @param {number} places
  */
 function nextOf(joints, word, places) {
-  const running = joints.find(({ state }) => state === 'running' || state === 'not-whole');
+  const [running] = latestFirst(
+    joints.filter(({ state }) => state === 'running' || state === 'not-whole'),
+  );
   if (running) return doing('go-on', running);
   if (word === null) return doing('inspect', null);
   const ready = joints.find(({ state }) => state === 'not-begun');

@@ -15,7 +15,7 @@ const DEEPEST = 20;
  * @param {unknown} id
  */
 export function nameOf(workshop, id) {
-  return typeof id === 'string' ? plain.text(value(workshop.subject(id), 'name')) : null;
+  return plain.text(value(workshop.subject(plain.asId(id)), 'name'));
 }
 
 /**
@@ -23,7 +23,7 @@ export function nameOf(workshop, id) {
  * @param {Subject | null} subject
  */
 export function described(subject) {
-  return { here: (subject?.heading ?? null) !== null, hidden: subject?.hidden ?? false };
+  return { here: Boolean(subject?.heading), hidden: subject?.hidden ?? false };
 }
 
 /**
@@ -61,7 +61,8 @@ export function lies(workshop, subject) {
       ...madeBy(fact),
     };
   });
-  return { lies: lines, lies_ask: lines.length > 1 };
+  const places = lines.map(({ holder, where, gone }) => JSON.stringify([holder, where, gone]));
+  return { lies: lines, lies_ask: plain.once(places).length > 1 };
 }
 
 /**
@@ -121,8 +122,8 @@ export function mark(subject) {
  */
 export function quantity(subject) {
   if (!subject) return null;
-  const kept = plain.whole(value(subject, 'quantity')) ?? 1;
-  return kept + counted(subject, 'add') - counted(subject, 'take');
+  const said = plain.whole(value(subject, 'quantity')) ?? 1;
+  return said + counted(subject, 'add') - counted(subject, 'take');
 }
 
 /**
@@ -141,18 +142,16 @@ function counted({ facts }, heading) {
 export function strikes(subject) {
   if (!subject) return [];
   const headings = new Map(subject.facts.map(({ id, heading }) => [id, heading]));
-  return subject.strikes
-    .filter(({ counts }) => counts)
-    .reverse()
-    .map(({ id, target, reason, made, by, device }) => ({
-      id,
-      about: target,
-      heading: headings.get(target) ?? subject.heading,
-      reason,
-      made,
-      by: by ?? null,
-      device,
-    }));
+  const counting = subject.strikes.filter(({ counts }) => counts);
+  return counting.reverse().map(({ id, target, reason, made, by, device }) => ({
+    id,
+    about: target,
+    heading: headings.get(target) ?? subject.heading,
+    reason,
+    made,
+    by: by ?? null,
+    device,
+  }));
 }
 
 /**

@@ -19,7 +19,7 @@ def code(workshop: Workshop, typed: str) -> dict[str, Any]:
         return {"code": typed, "says": "wrong", "things": [], "after": []}
     facts = standing(workshop.subject(read), "label")
     marked = plain.once(id_ for each in facts if (id_ := plain.text(each["body"].get("marks"))))
-    found = [_thing(workshop, each) for each in marked]
+    found = [thing for each in marked if not (thing := _thing(workshop, each))["hidden"]]
     return {
         "code": read,
         "says": _says(facts, found),

@@ -36,6 +36,7 @@ def part_row(workshop: Workshop, id_: str, group: list[Subject]) -> dict[str, An
 
 
 def _piece(id_: str, part: Subject) -> dict[str, Any]:
+    places = [plain.text(each["body"].get("in")) for each in standing(part, "place")]
     gone = [
         plain.text(each["body"].get("gone"))
         for each in standing(part, "place")
@@ -48,7 +49,7 @@ def _piece(id_: str, part: Subject) -> dict[str, Any]:
         "quantity": 0 if count is None else count,
         "mark": things.mark(part),
         "gone": next((each for each in gone if each), None),
-        "lies_ask": len(standing(part, "place")) > 1,
+        "lies_ask": len(plain.once(str(each) for each in places)) > 1,
     }
 
 

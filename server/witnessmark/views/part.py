@@ -9,7 +9,7 @@ from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
 from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
-from witnessmark.views.summary import summary
+from witnessmark.views.summary import latest_first, summary
 
 NOTED = ("note", "photo", "purchase", "add", "take", "reading")
 
@@ -94,7 +94,8 @@ def _fitted(workshop: Workshop, subject: Subject | None) -> dict[str, Any]:
                 **made_by(fact),
             }
         )
-    return {"fitted": lines, "fitted_ask": len(lines) > 1}
+    places = plain.once((line["build"], line["place"]) for line in lines)
+    return {"fitted": lines, "fitted_ask": len(places) > 1}
 
 
 def _inspections(subject: Subject | None) -> list[dict[str, Any]]:
@@ -122,7 +123,7 @@ def _next(
     joints: list[dict[str, Any]], verdict: dict[str, Any], lies: list[dict[str, Any]]
 ) -> dict[str, Any]:
     """The one thing to do: go on, inspect, begin, put away, in this order."""
-    running = [each for each in joints if each["state"] in ("running", "not-whole")]
+    running = latest_first([each for each in joints if each["state"] in ("running", "not-whole")])
     if running:
         return _do("go-on", running[0])
     if verdict["word"] is None:

@@ -5,11 +5,12 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterable
-from typing import Any
+from typing import Any, TypeVar
 
 from witnessmark.errors import TradeError
 from witnessmark.trade.units import Measured
 
+T = TypeVar("T")
 _BLANKS = " \t\r\n\u00a0"
 _PIECES = re.compile(r"[0-9]+|[^0-9]+")
 
@@ -86,6 +87,6 @@ def alike(one: object, other: object) -> bool:
     return json.dumps(one, sort_keys=True) == json.dumps(other, sort_keys=True)
 
 
-def once(ids: Iterable[str]) -> list[str]:
+def once(ids: Iterable[T]) -> list[T]:
     """The ids in the order they come, each once."""
     return list(dict.fromkeys(ids))

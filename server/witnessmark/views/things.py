@@ -57,7 +57,8 @@ def lies(workshop: Workshop, subject: Subject | None) -> dict[str, Any]:
                 **made_by(fact),
             }
         )
-    return {"lies": lines, "lies_ask": len(lines) > 1}
+    places = plain.once((line["holder"], line["where"], line["gone"]) for line in lines)
+    return {"lies": lines, "lies_ask": len(places) > 1}
 
 
 def chain(workshop: Workshop, id_: str | None) -> list[dict[str, Any]]:
