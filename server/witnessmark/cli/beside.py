@@ -2,6 +2,8 @@
 
 import os
 from argparse import Namespace
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
 from pathlib import Path
 
 from witnessmark.cli.arguments import PORT
@@ -28,6 +30,8 @@ def label_address(store: Store, data: Path) -> str:
     return f"https://{kept_name(trust_folder(data))}.local:{PORT}"
 
 
-def beside(wished: Namespace) -> Store:
-    """The store of the folder that was named."""
-    return open_store(data_folder(wished.data), database())
+@contextmanager
+def beside(wished: Namespace) -> Iterator[Store]:
+    """The store of the folder that was named, let go of afterwards."""
+    with closing(open_store(data_folder(wished.data), database())) as store:
+        yield store

@@ -2,11 +2,11 @@
 
 import tempfile
 from argparse import Namespace
+from contextlib import closing
 from pathlib import Path
 from zipfile import ZIP_STORED, ZipFile
 
 from witnessmark.cli.arguments import PORT
-from witnessmark.cli.beside import database
 from witnessmark.cli.errors import FileNotThere
 from witnessmark.cli.ports import LOOPBACK, first_free_port
 from witnessmark.cli.say import say
@@ -40,6 +40,5 @@ def _take_demo(data: Path, packed: Path) -> None:
         file.write(log, "log.jsonl")
         for photo in sorted((DEMO / "photos").glob("*")):
             file.write(photo, f"photos/{photo.stem}")
-    store = open_store(data, database())
-    store.import_(packed, demo=True)
-    store.close()
+    with closing(open_store(data)) as store:
+        store.import_(packed, demo=True)

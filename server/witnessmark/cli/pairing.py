@@ -10,13 +10,12 @@ from witnessmark.trust.qr import terminal_qr
 
 def pair(wished: Namespace) -> None:
     """Show a one-time code, as symbol, link and digits; it lasts ten minutes."""
-    store = beside(wished)
-    store.ensure_workshop()
-    code = store.pairing_code()
-    address = store.setting(ADDRESS)
-    if not isinstance(address, str):
-        address = label_address(store, data_folder(wished.data))
-    store.close()
+    with beside(wished) as store:
+        store.ensure_workshop()
+        code = store.pairing_code()
+        address = store.setting(ADDRESS)
+        if not isinstance(address, str):
+            address = label_address(store, data_folder(wished.data))
     url = f"{address}/pair#{code.code}"
     if wished.json:
         say_json({"url": url, "code": code.code, "expires": code.expires})

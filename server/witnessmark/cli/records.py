@@ -35,7 +35,8 @@ def _there(path: Path) -> Path:
 
 def rebuild(wished: Namespace) -> int:
     """Make the tables anew from the log; ends with 1 where they were not the same."""
-    done = beside(wished).rebuild()
+    with beside(wished) as store:
+        done = store.rebuild()
     for difference in done.differences:
         complain(difference)
     if done.differences:
@@ -47,7 +48,8 @@ def rebuild(wished: Namespace) -> int:
 
 def backup(wished: Namespace) -> None:
     """Copy everything, also while serving."""
-    done = beside(wished).backup(wished.file)
+    with beside(wished) as store:
+        done = store.backup(wished.file)
     say(f"{entries(done.entries)} and {photos(done.photos)} are in {wished.file}.")
 
 
@@ -62,13 +64,16 @@ def restore(wished: Namespace) -> None:
 
 def export(wished: Namespace) -> None:
     """Write log and photos in the open format."""
-    done = beside(wished).export_(wished.file)
+    with beside(wished) as store:
+        done = store.export_(wished.file)
     say(f"{entries(done.entries)} and {photos(done.photos)} are in {wished.file}.")
 
 
 def import_(wished: Namespace) -> int:
     """Take entries and photos from an exported file."""
-    done = beside(wished).import_(_there(wished.file))
+    file = _there(wished.file)
+    with beside(wished) as store:
+        done = store.import_(file)
     say(f"{entries(done.taken)} taken, {done.had} here already, {photos(done.photos)}.")
     if done.invented:
         say(f"{entries(done.invented)} of the demo left out: they are invented.")
@@ -79,7 +84,8 @@ def import_(wished: Namespace) -> int:
 
 def devices(wished: Namespace) -> None:
     """List the devices."""
-    found = beside(wished).devices()
+    with beside(wished) as store:
+        found = store.devices()
     if wished.json:
         say_json([asdict(device) for device in found])
         return
@@ -94,7 +100,7 @@ def devices(wished: Namespace) -> None:
 
 def revoke(wished: Namespace) -> None:
     """Shut a device out, named by its id or by a name that only it has."""
-    store = beside(wished)
-    named = [device.id for device in store.devices() if device.name == wished.device]
-    done = store.revoke(named[0] if len(named) == 1 else wished.device)
+    with beside(wished) as store:
+        named = [device.id for device in store.devices() if device.name == wished.device]
+        done = store.revoke(named[0] if len(named) == 1 else wished.device)
     say(f"{done.name} is shut out. What it holds stays on it, and can be handed over.")

@@ -30,13 +30,20 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
     """Serve one folder; tells `ready URL` once phones may come."""
     door = open_door(wished, data)
     app = create_app(
-        Config(data=data, database=database(), demo=demo, address=door.label_address)
-    )  # fmt: skip
+        Config(
+            data=data,
+            database=None if demo else database(),
+            demo=demo,
+            address=door.address,
+            label_address=door.label_address,
+        )
+    )
     store: Store = app.extensions["witnessmark"]
     store.ensure_workshop()
     store.set_setting(ADDRESS, door.address)
     store.set_setting(LABEL_ADDRESS, door.label_address)
     with ExitStack() as running:
+        running.callback(store.close)
         main = Listening(door.host, door.port, app, door.tls, door.address)
         main.prepare()
         running.callback(main.stop)
