@@ -30,6 +30,7 @@ class Garage:
         self.data, self.options = data, options
         self.process: subprocess.Popen[str] | None = None
         self.address = ""
+        self.told: list[str] = []
 
     def start(self, port: int = 0) -> str:
         """Start the server and wait for its line; gives the address."""
@@ -39,7 +40,7 @@ class Garage:
             command, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True
         )
         assert self.process.stdout
-        told = []
+        told = self.told = []
         for line in self.process.stdout:
             told.append(line)
             if line.startswith("ready "):
@@ -65,15 +66,21 @@ class Garage:
         """As a power cut does."""
         if self.process:
             self.process.send_signal(signal.SIGKILL)
-            self.process.wait()
-            self.process = None
+            self._ended()
 
     def stop(self) -> None:
         """As Ctrl-C does."""
         if self.process:
             self.process.send_signal(signal.SIGINT)
-            self.process.wait(20)
-            self.process = None
+            self._ended()
+
+    def _ended(self) -> None:
+        """Wait for the end and close what the process wrote to."""
+        assert self.process
+        self.process.wait(20)
+        if self.process.stdout:
+            self.process.stdout.close()
+        self.process = None
 
 
 @contextmanager
