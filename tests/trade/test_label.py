@@ -1,7 +1,7 @@
 """The check sign of a label catches what hands and eyes get wrong, proved by trying all of it."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from witnessmark.trade import label
 
@@ -32,6 +32,7 @@ def neighbour_swaps(code: str) -> list[str]:
     ]
 
 
+@settings(deadline=None)
 @given(SEVENS)
 def test_every_single_wrong_sign_and_every_swap_of_neighbours_is_caught(seven: str) -> None:
     code = seven + label.check(seven)
@@ -52,6 +53,7 @@ def test_no_two_signs_at_two_neighbouring_places_swap_unseen() -> None:
             assert not fits(swapped)
 
 
+@settings(deadline=None)
 @given(SEVENS)
 def test_a_code_is_read_whatever_way_people_write_it(seven: str) -> None:
     code = seven + label.check(seven)
