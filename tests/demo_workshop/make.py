@@ -1,5 +1,6 @@
 """Builds the demo; every run gives the same files."""
 
+import json
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -12,10 +13,11 @@ DEMO = Path(__file__).resolve().parents[2] / "fixtures" / "demo"
 
 @dataclass(frozen=True)
 class Demo:
-    """The files: lines of the log, lines that wait on the phone, pictures by digest."""
+    """The files: lines of the log and of what waits, names of the devices, pictures by digest."""
 
     log: list[str]
     waiting: list[str]
+    devices: dict[str, str]
     pictures: dict[str, bytes]
 
 
@@ -43,7 +45,8 @@ def build() -> Demo:
     log.at("9 Nov 16:00:00")
     runs.write_fitted(log, shop)
     runs.write_head_run(log, shop, made)
-    return Demo(log.lines(), _waiting(log, shop, made, pump), shop.pictures)
+    devices = {device.id: device.name for device in (log.phone, log.tablet)}
+    return Demo(log.lines(), _waiting(log, shop, made, pump), devices, shop.pictures)
 
 
 def _second_thoughts(log: Scribe, shop: things.Shop) -> None:
@@ -91,6 +94,8 @@ def write(demo: Demo, folder: Path) -> None:
             old.unlink()
     for name, drawn in demo.pictures.items():
         (photos / name).write_bytes(drawn)
+    names = json.dumps(demo.devices, indent=1) + "\n"
+    (folder / "devices.json").write_text(names, encoding="utf-8", newline="\n")
     for name, lines in (("log.jsonl", demo.log), ("waiting.jsonl", demo.waiting)):
         text = "".join(f"{line}\n" for line in lines)
         (folder / name).write_text(text, encoding="utf-8", newline="\n")

@@ -53,6 +53,7 @@ def test_the_files_are_what_the_script_makes() -> None:
     made = build()
     assert without_pictures(made.log) == without_pictures(lines("log.jsonl"))
     assert made.waiting == lines("waiting.jsonl")
+    assert made.devices == json.loads((DEMO / "devices.json").read_text(encoding="utf-8"))
 
 
 def test_the_pictures_are_what_the_script_draws() -> None:
