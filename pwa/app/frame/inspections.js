@@ -29,12 +29,15 @@ function bad(one, criteria) {
     );
 }
 
+/** A criterion inside our sentence: without its own full stop. @param {string} asks */
+const bare = (asks) => asks.replace(/[.?]+$/, '');
+
 /** @param {{one: any, criteria: any[]}} props */
 function Words({ one, criteria }) {
   const wrong = bad(one, criteria);
   const said = [one.reason, one.note].filter(Boolean).join('. ');
   return html`${said && html`<p>${said}</p>`}
-    ${wrong.length > 0 && html`<p>${t('inspection.not-good', { what: wrong.join('; ') })}</p>`}
+    ${wrong.length > 0 && html`<p>${t('inspection.not-good', { what: wrong.map(bare).join('; ') })}</p>`}
     ${!said && wrong.length === 0 && html`<p class="soft">${t('inspection.plain')}</p>`}`;
 }
 

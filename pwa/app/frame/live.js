@@ -15,8 +15,12 @@ export function say(text, atOnce = false) {
   to.value = { text, n: to.peek().n + 1 };
 }
 
-/** The two live regions; a key for each saying, so that the same words are said again. */
-export function Live() {
-  return html`<div class="gone" aria-live="polite"><p key=${polite.value.n}>${polite.value.text}</p></div>
-    <div class="gone" aria-live="assertive"><p key=${urgent.value.n}>${urgent.value.text}</p></div>`;
+/** @param {{heard: typeof polite, manner: string}} props */
+function Region({ heard, manner }) {
+  const { text, n } = heard.value;
+  return html`<div class="gone" aria-live=${manner}><p key=${n}>${text}</p></div>`;
 }
+
+/** The two live regions; a key for each saying, so that the same words are said again. */
+export const Live = () =>
+  html`<${Region} heard=${polite} manner="polite" /><${Region} heard=${urgent} manner="assertive" />`;

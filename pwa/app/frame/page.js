@@ -95,5 +95,5 @@ export function Page({
 }) {
   useArrival(title, ready);
   return html`<div class=${quiet ? 'quiet' : ''}><header><${DemoLine} on=${invented} /><${Top} back=${back} /></header>
-    <main class=${`cols ${className}`}>${children}</main>${!quiet && html`<${Doors} now=${now} />`}</div>`;
+    <main class=${`cols ${className}`} aria-busy=${String(!ready)}>${children}</main>${!quiet && html`<${Doors} now=${now} />`}</div>`;
 }

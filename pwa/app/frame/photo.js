@@ -45,7 +45,7 @@ export function Photo({ sha, says }) {
   const words = says || t('photo');
   if (!address) {
     const what = address === null ? t('photo.coming') : '';
-    return html`<p class="coming"><${Icon} name="i-photo" /><span>${what}</span></p>`;
+    return html`<p class="coming" aria-busy=${String(address === undefined)}><${Icon} name="i-photo" /><span>${what}</span></p>`;
   }
   return html`<button type="button" class="press" aria-label=${t('photo.open', { says: words })} onClick=${() => setLarge(true)}>
     <img src=${address} alt="" width="160" height="104" /></button>

@@ -76,7 +76,7 @@ export function Scanner({ onCodes, title, hint, found = false, top, children }) 
   const quiet = typing || (found && state === 'looking' && !remark);
   const foot = typing
     ? html`<${TypedCode} onCode=${typed} onClose=${() => setTyping(false)} onTyped=${follow} />`
-    : html`<${Ways} camera=${camera} onType=${type} onCodes=${tell} />${children}${!found && html`<${Instead} camera=${camera} onType=${type} />`}`;
+    : html`<${Ways} camera=${camera} onType=${type} onCodes=${tell} /><div class="below">${children}${!found && html`<${Instead} camera=${camera} onType=${type} />`}</div>`;
   return html`<main class="scene"><div class="picture" aria-hidden="true"><video ref=${video} playsinline muted autoplay></video><${Outlines} seen=${seen} video=${video} /></div>
     ${top}<h1 class=${quiet ? 'gone' : 'says-what'} tabindex="-1"><span class="gone">${title}. </span>${sentence(camera, hint)}</h1>
     <section class="found">${foot}</section></main>`;

@@ -2,7 +2,18 @@
 import { useState } from 'preact/hooks';
 import { takeUpdate } from '../../store/update.js';
 import { daysSince, when } from '../dates.js';
-import { Act, Dock, html, Icon, Key, Page, say, useAnswer, useStore } from '../frame/index.js';
+import {
+  Act,
+  Dock,
+  html,
+  Icon,
+  Key,
+  Page,
+  say,
+  useAnswer,
+  useStore,
+  Wait,
+} from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { saveFile } from '../frame/save_file.js';
 import { t } from '../texts/index.js';
@@ -15,10 +26,8 @@ const LITTLE_ROOM = 100_000_000;
 const Count = ({ icon, figure, name, says }) =>
   html`<li class="count-line"><${Icon} name=${icon} /><span><b>${name}</b>${says && html`<span class="soft">${says}</span>`}</span><span class="fig">${figure}</span></li>`;
 
-/** What is on this device for an evening without network. */
-function Ready() {
-  const { value } = useAnswer((store) => store.ready(), []);
-  if (!value) return null;
+/** What is on this device for an evening without network. @param {{value: Record<string, boolean>}} props */
+function Ready({ value }) {
   const lacks = Object.keys(value).filter((name) => !value[name]);
   const whole = lacks.length === 0;
   return html`<div class="tell"><p><b>${t(whole ? 'sync.ready' : 'sync.not-ready')}</b></p>
@@ -100,10 +109,9 @@ function RefusedRow({ row }) {
   return html`<li><${Row} href=${`/refused/${row.id}`} icon="i-caution" name=${what} says=${row.says} /></li>`;
 }
 
-/** @param {{store: any}} props */
-export function screen({ store }) {
+/** @param {any} store */
+function useSending(store) {
   const { state } = store;
-  const refused = useAnswer(() => store.refused(), [state.refused.value]).value ?? [];
   const [told, setTold] = useState('');
   const send = async () => {
     const before = Number(state.lastContact.peek() ?? 0);
@@ -114,13 +122,34 @@ export function screen({ store }) {
     say(words || t('sync.mark.home.spoken'));
   };
   const save = async () => {
-    await saveFile(
-      await store.saveToFile(),
-      `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`,
-    );
+    const name = `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`;
+    await saveFile(await store.saveToFile(), name);
     say(t('sync.file.saved'));
   };
-  return html`<${Page} title=${t('sync')} now="more" back=${{ to: '/more', says: t('more') }}><div class="left"><section class="hello"><h1 tabindex="-1">${t('sync')}</h1></section>
-    <${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
-    <div class="right"><${Refused} rows=${refused} /><div class="also"><${Newer} /><${Notices} /></div><div class="also stack"><${Key} icon="i-device" href="/devices" label=${t('sync.devices')} /><${Key} icon="i-file" label=${t('sync.file')} onPress=${save} /><p class="aside">${t('sync.file.says')}</p></div></div></${Page}>`;
+  return { told, send, save };
+}
+
+/** @param {{store: any, known: {ready: Record<string, boolean>, refused: any[]}}} props */
+function Known({ store, known }) {
+  const { told, send, save } = useSending(store);
+  const { state } = store;
+  return html`<div class="left"><${Title} /><${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} value=${known.ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
+    <div class="right"><${Refused} rows=${known.refused} /><div class="also"><${Newer} /><${Notices} /></div>
+    <div class="also stack"><${Key} icon="i-device" href="/devices" label=${t('sync.devices')} /><${Key} icon="i-file" label=${t('sync.file')} onPress=${save} /><p class="aside">${t('sync.file.says')}</p></div></div>`;
+}
+
+const Title = () => html`<section class="hello"><h1 tabindex="-1">${t('sync')}</h1></section>`;
+
+/** @param {any} store */
+async function lookUp(store) {
+  const [ready, refused] = await Promise.all([store.ready(), store.refused()]);
+  return { ready, refused };
+}
+
+/** @param {{store: any}} props */
+export function screen({ store }) {
+  const { value } = useAnswer(() => lookUp(store), []);
+  const back = { to: '/more', says: t('more') };
+  return html`<${Page} title=${t('sync')} now="more" back=${back} ready=${Boolean(value)}>
+    ${value ? html`<${Known} store=${store} known=${value} />` : html`<div class="left"><${Title} /><${Wait} /></div>`}</${Page}>`;
 }

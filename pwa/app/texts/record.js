@@ -42,7 +42,7 @@ export const texts = {
   'card.done.overruled': { one: 'Done, overruled.', other: 'Done, all {n}, overruled.' },
   'card.overruled': 'Overruled: {why}.',
   'card.fastener-note': '{noun} {number}: {note}',
-  'card.retorque': 'Again later: {says}',
+  'card.retorque': 'Later: {says}',
   'card.no-value': 'No value. Take it from the manual.',
   'card.add-value': 'Add the value',
   'card.begin': 'Open the joint',

@@ -1,7 +1,7 @@
 /** Words of scanning, typing a code, and what a label says. */
 export const texts = {
   'scan.type': 'Type it',
-  'scan.type.second': 'the eight signs under the symbol',
+  'scan.type.second': 'its eight signs',
   'scan.light': 'Light',
   'scan.dark': 'too dark to read a label',
   'scan.photo': 'Photo',

@@ -1,0 +1,137 @@
+"""One phone with the demo workshop on it, for tests that look at screens one after the other."""
+
+import json
+import zipfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from garage import QUIET, ROOT, Garage, garage
+from playwright.sync_api import Page, sync_playwright
+from tools import chromium
+from witnessmark.store import open_store
+
+DEMO = ROOT / "fixtures" / "demo"
+MEASURE = (Path(__file__).parent / "measure.js").read_text("utf-8")
+AXE = (ROOT / "tests" / "pwa" / "vendor" / "axe.min.js").read_text("utf-8")
+RULES = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"]
+SETTLED = """() => {
+  const main = document.querySelector('main');
+  return main && document.querySelector('h1') && !document.querySelector('[aria-busy="true"]');
+}"""
+
+JUMPS = """() => new Promise((resolve) => {
+  const jumps = [];
+  new PerformanceObserver((list) => jumps.push(...list.getEntries().map((one) => one.value)))
+    .observe({ type: 'layout-shift', buffered: true });
+  setTimeout(() => resolve(jumps), 500);
+})"""
+
+
+def take_demo(data: Path) -> None:
+    """Put the demo workshop, pictures included, into a folder."""
+    packed = data.parent / "demo.zip"
+    with zipfile.ZipFile(packed, "w") as file:
+        file.write(DEMO / "log.jsonl", "log.jsonl")
+        for photo in (DEMO / "photos").iterdir():
+            file.write(photo, f"photos/{photo.name}")
+    store = open_store(data)
+    store.import_(packed, demo=True)
+    store.close()
+
+
+class DemoPhone:
+    """A page in Chromium that is paired and holds everything."""
+
+    def __init__(self, page: Page, house: Garage) -> None:
+        self.page, self.house = page, house
+
+    def pair(self) -> None:
+        """Pair, wait for the first sync, and lay the waiting entries into the outbox."""
+        self.page.goto(f"{self.house.address}/pair#{self.house.pairing()['code']}")
+        lines = (DEMO / "waiting.jsonl").read_text("utf-8").splitlines()
+        waiting = [json.loads(line)["entry"] for line in lines]
+        self.page.wait_for_function("document.querySelector('.act[href]')", timeout=20_000)
+        self.store(
+            "await store.syncNow(); await store.takeIn(given); await store.syncNow();", waiting
+        )
+
+    def store(self, work: str, given: Any = None) -> Any:
+        """Do something with a store of the same page, and close it."""
+        return self.page.evaluate(
+            """async ([work, given]) => {
+              const { openStore } = await import('/store/index.js');
+              const store = await openStore();
+              const act = Object.getPrototypeOf(async () => {}).constructor;
+              try { return await act('store', 'given', work)(store, given); }
+              finally { await store.close(); }
+            }""",
+            [work, given],
+        )
+
+    def open(self, path: str) -> None:
+        """Open an address and wait until what it is about has been read."""
+        self.page.goto(self.house.address + path)
+        self.settle()
+
+    def settle(self) -> None:
+        """Wait until the screen shows what it is about."""
+        self.page.wait_for_function(SETTLED)
+
+    def aloud(self) -> str:
+        """The screen as a screen reader meets it, without addresses."""
+        lines = self.page.locator("main").aria_snapshot().splitlines()
+        return "\n".join(line for line in lines if "/url:" not in line) + "\n"
+
+    def wear(self, theme: str) -> None:
+        """Put on a theme."""
+        self.page.evaluate("(theme) => { document.documentElement.dataset.theme = theme; }", theme)
+
+    def measured(self, *, desk: bool, touch: int = 56, gap: int = 12) -> list[str]:
+        """What on this screen breaks the rules for targets, edges, type and motion."""
+        rule = {"desk": desk, "touch": touch, "gap": gap, "main": 88}
+        found: list[str] = self.page.evaluate(f"({MEASURE})({json.dumps(rule)})")
+        return found
+
+    def cut_off(self, change: str) -> list[str]:
+        """What no longer fits after a change to the page."""
+        self.page.evaluate(change)
+        return [line for line in self.measured(desk=True) if "cut off" in line or "wide" in line]
+
+    def jumps(self) -> list[float]:
+        """How far things moved while the screen opened; half a second after it stood."""
+        found: list[float] = self.page.evaluate(JUMPS)
+        return found
+
+    def axe(self, *only: str) -> list[str]:
+        """What axe finds, contrast at its strictest included; `only` names single rules."""
+        if not self.page.evaluate("() => 'axe' in window"):
+            self.page.evaluate(AXE)
+        wanted: dict[str, Any] = {"type": "rule", "values": only} if only else {
+            "type": "tag", "values": RULES}  # fmt: skip
+        options = {"runOnly": wanted, "resultTypes": ["violations"]}
+        if not only:
+            options["rules"] = {"color-contrast-enhanced": {"enabled": True}}
+        answer = self.page.evaluate("(options) => axe.run(document, options)", options)
+        return [f"{one['id']}: {one['nodes'][0]['html'][:200]}" for one in answer["violations"]]
+
+
+@contextmanager
+def demo_phone(folder: Path) -> Iterator[DemoPhone]:
+    """A garage with the demo, and one phone in it."""
+    data = folder / "data"
+    take_demo(data)
+    with garage(data) as house, sync_playwright() as player:
+        browser = player.chromium.launch(executable_path=chromium(), args=list(QUIET))
+        context = browser.new_context(
+            viewport={"width": 390, "height": 844}, has_touch=True, reduced_motion="reduce",
+            locale="en-GB", timezone_id="UTC", bypass_csp=True,
+        )  # fmt: skip
+        context.set_default_timeout(10_000)
+        phone = DemoPhone(context.new_page(), house)
+        try:
+            phone.pair()
+            yield phone
+        finally:
+            browser.close()
