@@ -7,10 +7,17 @@ from ipaddress import ip_address
 import pytest
 from witnessmark.trust.addresses import Address, at_home, host_of
 from witnessmark.trust.announce import SERVICE, Announcement, is_taken
+from witnessmark.trust.names import names
 from zeroconf import AddressResolver, ServiceBrowser, Zeroconf
 
 LOOPBACK = ["127.0.0.1"]
 HOME: tuple[Address, ...] = (ip_address("192.168.1.20"), ip_address("fd00::2"))
+
+
+@pytest.fixture
+def name() -> str:
+    """A name of this test's own: other servers may be announced on this computer meanwhile."""
+    return next(names())
 
 
 @contextmanager
@@ -30,24 +37,24 @@ def resolved(name: str) -> set[str]:
         return set(resolver.parsed_addresses())
 
 
-def test_another_party_finds_every_address_under_the_name() -> None:
-    with announced("bokal"):
-        assert resolved("bokal") == {"192.168.1.20", "fd00::2"}
+def test_another_party_finds_every_address_under_the_name(name: str) -> None:
+    with announced(name):
+        assert resolved(name) == {"192.168.1.20", "fd00::2"}
 
 
-def test_when_the_addresses_change_the_name_leads_to_the_new_ones() -> None:
-    with announced("nadir") as announcement:
+def test_when_the_addresses_change_the_name_leads_to_the_new_ones(name: str) -> None:
+    with announced(name) as announcement:
         announcement.say((ip_address("10.0.0.7"),))
-        assert resolved("nadir") == {"10.0.0.7"}
+        assert resolved(name) == {"10.0.0.7"}
 
 
-def test_a_name_in_use_is_seen_and_a_free_one_too() -> None:
-    with announced("lenog"):
-        assert is_taken("lenog", LOOPBACK)
-        assert not is_taken("gimut", LOOPBACK)
+def test_a_name_in_use_is_seen_and_a_free_one_too(name: str) -> None:
+    with announced(name):
+        assert is_taken(name, LOOPBACK)
+        assert not is_taken(next(names()), LOOPBACK)
 
 
-def test_the_service_can_be_browsed_for() -> None:
+def test_the_service_can_be_browsed_for(name: str) -> None:
     seen: list[str] = []
 
     class Ear:
@@ -59,11 +66,11 @@ def test_the_service_can_be_browsed_for() -> None:
         def update_service(self, *_: object) -> None: ...
         def remove_service(self, *_: object) -> None: ...
 
-    with announced("tabog"), Zeroconf(interfaces=LOOPBACK) as network:
+    with announced(name), Zeroconf(interfaces=LOOPBACK) as network:
         browser = ServiceBrowser(network, SERVICE, Ear())
-        network.get_service_info(SERVICE, f"Witnessmark tabog.{SERVICE}", 3000)
+        network.get_service_info(SERVICE, f"Witnessmark {name}.{SERVICE}", 3000)
         browser.cancel()
-    assert "tabog.local.:8443" in seen
+    assert f"{name}.local.:8443" in seen
 
 
 def test_a_computer_without_a_network_starts_all_the_same(monkeypatch: pytest.MonkeyPatch) -> None:

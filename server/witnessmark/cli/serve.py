@@ -42,7 +42,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
     store.ensure_workshop()
     store.set_setting(ADDRESS, door.address)
     store.set_setting(LABEL_ADDRESS, door.label_address)
-    with ExitStack() as running:
+    with told_to_stop(), ExitStack() as running:
         running.callback(store.close)
         main = Listening(door.host, door.port, app, door.tls, door.address)
         main.prepare()
@@ -53,8 +53,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
         say(f"ready {door.address}")
         if not wished.no_open and has_screen():
             webbrowser.open(page)
-        with told_to_stop():
-            main.serve()
+        main.serve()
     say("Stopped. Everything that was taken is kept.")
 
 
