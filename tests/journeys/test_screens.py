@@ -18,6 +18,11 @@ LONGER = """(() => {
     if (/[a-z]{2}/.test(words)) text.data += ` ${words.slice(0, Math.ceil(words.length * 0.4))}`;
   }
 })()"""
+# Typed inside the page: a busy machine must not make a fast scanner look like slow hands.
+WEDGE = """(text) => {
+  for (const key of [...text, 'Enter'])
+    document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+}"""
 SPOKEN = Path(__file__).parent / "spoken"
 SCREENS = {
     "part": "/L/7K3MQ2RJ", "holder": "/L/2B8NK4WS", "bag": "/L/4TD09HXH", "scan": "/scan",
@@ -40,7 +45,7 @@ for (const { id } of (await store.allOf('part')).all('part')) {
   if (seen.verdict.ask) found['two verdicts'] = `/part/${id}`;
   if (seen.lies_ask) found['two places'] = `/part/${id}`;
   if (seen.verdict.word === 'scrap') scrapped = id;
-  if (seen.codes[0] === '7K3MQ2RJ') found.label = `/label/${id}`;
+  if (seen.codes.includes('7K3MQ2RJ')) found.label = `/label/${id}`;
 }
 for (const { id } of (await store.allOf('holder')).all('holder'))
   if (holder(await store.holderSlice(id), id).rows.length === 0) found.empty = `/holder/${id}`;
@@ -113,7 +118,8 @@ def test_every_figure_has_source_and_both_units_beside_it(
           const card = figure.closest('.joint, .step');
           const unit = card?.textContent.match(/lbf·ft|lbf·in|kgf·m|N·m/g) ?? [];
           const degrees = figure.textContent.includes('°');
-          return !card?.querySelector('.source, .unsourced') || (!degrees && new Set(unit).size < 2);
+          const told = card?.querySelector('.source, .unsourced');
+          return !told || (!degrees && new Set(unit).size < 2);
         }).map((figure) => figure.textContent)"""
     )
     assert bare == []
@@ -140,7 +146,8 @@ def test_every_target_is_reached_by_tab_and_seen(
               const { left, top, width, height } = one.getBoundingClientRect();
               const over = document.elementFromPoint(left + width / 2, top + height / 2);
               const outline = getComputedStyle(one.closest('.find-field') ?? one).outlineWidth;
-              return { at: all.indexOf(one), outline, clear: one.contains(over) || over?.contains(one) };
+              const clear = one.contains(over) || over?.contains(one);
+              return { at: all.indexOf(one), outline, clear };
             }"""
         )
         if seen:
@@ -196,8 +203,7 @@ def test_a_wedge_scanner_opens_the_record_from_here(
     phone: DemoPhone, places: dict[str, str], screen: str
 ) -> None:
     phone.open(places[screen])
-    phone.page.keyboard.type("HTTPS://BENCH.LOCAL:8443/L/7K3MQ2RJ")
-    phone.page.keyboard.press("Enter")
+    phone.page.evaluate(WEDGE, "HTTPS://BENCH.LOCAL:8443/L/7K3MQ2RJ")
     phone.page.get_by_role("heading", name="cylinder head").wait_for()
 
 
@@ -205,7 +211,7 @@ def test_a_wedge_scanner_opens_the_record_from_here(
     ("row", "says"),
     [
         ("Devices", "The list of devices is on the computer"),
-        ("Print labels", "Labels are drawn by"),
+        ("Print labels", "drawn by the computer"),
     ],
 )
 def test_without_a_network_it_says_what_the_computer_is_needed_for(

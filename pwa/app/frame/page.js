@@ -1,5 +1,5 @@
 /** The frame of every screen: demo line, top, what it is, doors. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from '../icons.js';
 import { cameFrom, canGoBack, back as goBack, place, remembered } from '../router.js';
 import { settings } from '../settings.js';
@@ -43,7 +43,8 @@ export function Top({ back, children }) {
 /** The line that says that what is shown was made up. @param {{on?: boolean}} props */
 export function DemoLine({ on }) {
   const shown = Boolean(on) || demo.value;
-  useEffect(() => {
+  // Before the first paint: the rail of doors begins below this line.
+  useLayoutEffect(() => {
     document.documentElement.dataset.demo = shown ? 'yes' : 'no';
   }, [shown]);
   return shown ? html`<p class="demo">${t('demo')}</p>` : null;

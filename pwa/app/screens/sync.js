@@ -1,5 +1,5 @@
 /** Sync: what waits, what was refused, when was last contact, is this device ready for the garage. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { takeUpdate } from '../../store/update.js';
 import { daysSince, when } from '../dates.js';
 import {
@@ -26,8 +26,26 @@ const LITTLE_ROOM = 100_000_000;
 const Count = ({ icon, figure, name, says }) =>
   html`<li class="count-line"><${Icon} name=${icon} /><span><b>${name}</b>${says && html`<span class="soft">${says}</span>`}</span><span class="fig">${figure}</span></li>`;
 
-/** What is on this device for an evening without network. @param {{value: Record<string, boolean>}} props */
-function Ready({ value }) {
+/** What is ready may still be on its way: the page's files are fetched after the first visit. */
+const LOOK_AGAIN = 2000;
+
+/** @param {Record<string, boolean>} first @returns {Record<string, boolean>} */
+function useReady(first) {
+  const store = useStore();
+  const [value, setValue] = useState(first);
+  const whole = Object.values(value).every(Boolean);
+  useEffect(() => setValue(first), [first]);
+  useEffect(() => {
+    if (whole) return;
+    const timer = setInterval(async () => setValue(await store.ready()), LOOK_AGAIN);
+    return () => clearInterval(timer);
+  }, [whole]);
+  return value;
+}
+
+/** What is on this device for an evening without network. @param {{first: Record<string, boolean>}} props */
+function Ready({ first }) {
+  const value = useReady(first);
   const lacks = Object.keys(value).filter((name) => !value[name]);
   const whole = lacks.length === 0;
   return html`<div class="tell"><p><b>${t(whole ? 'sync.ready' : 'sync.not-ready')}</b></p>
@@ -63,11 +81,12 @@ function Counts() {
   const { state } = useStore();
   const contact = state.lastContact.value;
   const photos = Number(state.photosWaiting.value);
+  const waiting = Number(state.waiting.value);
   const agreed = state.agreed.value;
-  return html`<ul class="sheet"><${Count} icon="i-wait" figure=${state.waiting.value} name=${t('sync.waiting', { n: state.waiting.value })} says=${t('sync.waiting.says')} />
+  return html`<ul class="sheet"><${Count} icon="i-wait" figure=${waiting || ''} name=${t('sync.waiting', { n: waiting })} says=${state.paired.value === 'yes' || waiting ? t('sync.waiting.says', { n: waiting }) : ''} />
     ${photos > 0 && html`<${Count} icon="i-photo" figure=${photos} name=${t('sync.photos', { n: photos })} />`}
     <${Count} icon="i-device" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
-    <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: agreed }) : t('sync.not-agreed')} /></ul>`;
+    <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: Number(agreed) }) : t('sync.not-agreed')} /></ul>`;
 }
 
 /** @param {{state: any, onSend: () => Promise<unknown>}} props */
@@ -133,7 +152,7 @@ function useSending(store) {
 function Known({ store, known }) {
   const { told, send, save } = useSending(store);
   const { state } = store;
-  return html`<div class="left"><${Title} /><${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} value=${known.ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
+  return html`<div class="left"><${Title} /><${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} first=${known.ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
     <div class="right"><${Refused} rows=${known.refused} /><div class="also"><${Newer} /><${Notices} /></div>
     <div class="also stack"><${Key} icon="i-device" href="/devices" label=${t('sync.devices')} /><${Key} icon="i-file" label=${t('sync.file')} onPress=${save} /><p class="aside">${t('sync.file.says')}</p></div></div>`;
 }

@@ -9,8 +9,12 @@ export const texts = {
   'sync.lacks.decoder': 'the label reader',
   'sync.lacks.entries': 'all entries',
   'sync.lacks.specPhotos': 'photos of spec pages',
-  'sync.waiting': { one: 'entry waits', other: 'entries wait' },
-  'sync.waiting.says': 'kept here, not yet on the computer',
+  'sync.waiting': { zero: 'Nothing waits', one: 'entry waits', other: 'entries wait' },
+  'sync.waiting.says': {
+    zero: 'everything is on the computer',
+    one: 'kept here, not yet on the computer',
+    other: 'kept here, not yet on the computer',
+  },
   'sync.photos': { one: 'photo waits', other: 'photos wait' },
   'sync.refused': 'Refused',
   'sync.refused.says':
@@ -21,7 +25,7 @@ export const texts = {
     one: 'No contact for {n} day. Sync when you are near the computer.',
     other: 'No contact for {n} days. Sync when you are near the computer.',
   },
-  'sync.agreed': 'Both hold the same {n} entries.',
+  'sync.agreed': { one: 'Both hold the same {n} entry.', other: 'Both hold the same {n} entries.' },
   'sync.not-agreed': 'Not compared with the computer yet.',
   'sync.many': {
     one: '{n} entry waits.',
