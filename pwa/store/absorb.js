@@ -131,12 +131,19 @@ function ordersIn(answer) {
   return [...pulled, ...ours];
 }
 
+/** @param {SyncRow} sync @param {Answer} answer */
+const agrees = (sync, answer) =>
+  numberOf(answer.cursor) === answer.head &&
+  sync.count === answer.count &&
+  sync.digest === answer.digest;
+
 /** @param {Round} round @param {Answer} answer */
 async function finish(round, answer) {
   const { tx, sync, now } = round;
   keepClock(tx, heardTime(await clockOf(tx), now, Date.parse(answer.now), ordersIn(answer)));
   sync.digest = asHex(added(fromHex(sync.digest), round.sums));
   Object.assign(sync, { cursor: answer.cursor, head: answer.head, contact: now });
+  sync.agreed = agrees(sync, answer) ? sync.count : null;
   put(tx, 'meta', sync, 'sync');
   if (round.touched.size <= AT_ONCE && answer.entries.length <= AT_ONCE)
     await refold(tx, round.touched);

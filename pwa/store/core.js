@@ -27,6 +27,7 @@ export const freshSync = () => ({
   count: 0,
   digest: '0'.repeat(64),
   head: 0,
+  agreed: null,
   contact: null,
   recovering: null,
   recovered: 0,

@@ -19,7 +19,7 @@ export function forget(core) {
   return write(core, ['meta'], 'relaxed', async (tx) => {
     /** @type {SyncRow} */
     const sync = await tx.objectStore('meta').get('sync');
-    const fresh = { cursor: null, count: 0, digest: '0'.repeat(64), head: 0 };
+    const fresh = { cursor: null, count: 0, digest: '0'.repeat(64), head: 0, agreed: null };
     const recovering = /** @type {const} */ ('pull');
     const marks = {
       epoch: sync.epoch + 1,

@@ -55,6 +55,7 @@ export async function refreshState(core) {
     state.held.value = (sync?.count ?? 0) + waiting;
     state.lastContact.value = sync?.contact ?? null;
     state.head.value = sync?.head ?? 0;
+    state.agreed.value = sync?.agreed ?? null;
   });
   state.paired.value = core.pairing?.key ? core.pairing.state : lapsed(core.pairing);
 }

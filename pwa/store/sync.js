@@ -82,7 +82,7 @@ async function accepted(core, pace, request, answer) {
   const done = numberOf(answer.cursor);
   core.state.progress.value = done < answer.head ? { done, of: answer.head } : null;
   if (done < answer.head) return folding(core, pace);
-  return atHead(core, taken.sync, answer);
+  return atHead(core, taken.sync);
 }
 
 /**
@@ -103,8 +103,8 @@ async function folding(core, pace) {
   return null;
 }
 
-/** @param {Core} core @param {import('./types.js').SyncRow} sync @param {Answer} answer */
-async function atHead(core, sync, answer) {
+/** @param {Core} core @param {import('./types.js').SyncRow} sync */
+async function atHead(core, sync) {
   if (sync.recovering === 'pull') {
     await waitAgain(core);
     await core.refresh();
@@ -112,9 +112,8 @@ async function atHead(core, sync, answer) {
   }
   const waiting = await read(core, ['outbox'], (tx) => tx.objectStore('outbox').count());
   if (waiting) return null;
-  const same = sync.count === answer.count && sync.digest === answer.digest;
-  core.state.agreed.value = same ? sync.count : null;
-  if (same || !mayRecover(sync, core.world.now())) return /** @type {Ending} */ ({ end: 'home' });
+  if (sync.agreed !== null || !mayRecover(sync, core.world.now()))
+    return /** @type {Ending} */ ({ end: 'home' });
   await forget(core);
   return null;
 }

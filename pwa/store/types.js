@@ -17,7 +17,7 @@
  * @typedef {{sha: string, state: 'waiting'|'held'|'away'|'refused'|'given', stamp: string,
  *   size: number, spec?: boolean, code?: string, says?: string, next?: string}} PhotoRow
  * @typedef {{device: string, n: number, last: string, correctionMs: number}} Clock
- * @typedef {{cursor: string|null, epoch: number, count: number, digest: string, head: number,
+ * @typedef {{cursor: string|null, epoch: number, count: number, digest: string, head: number, agreed: number|null,
  *   contact: number|null, recovering: 'pull'|'send'|null, recovered: number,
  *   photosAsked: number, askPhotos: boolean}} SyncRow
  * @typedef {{key: string|null, device: string, workshop: string, url: string,

@@ -4,11 +4,12 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from garage import QUIET, Garage, garage
+from garage import QUIET
 from playwright.sync_api import Browser, Page, Playwright, sync_playwright
 from pwa.bare import bare_page
 from sync.evening import pair
 from sync.proxy import Line, line_to
+from sync.served import Home, served
 from tools import chromium
 
 
@@ -26,13 +27,13 @@ def chrome(player: Playwright) -> Iterator[Browser]:
 
 
 @pytest.fixture
-def home(tmp_path: Path) -> Iterator[Garage]:
-    with garage(tmp_path / "data", "--localhost") as found:
+def home(tmp_path: Path) -> Iterator[Home]:
+    with served(tmp_path / "data") as found:
         yield found
 
 
 @pytest.fixture
-def line(home: Garage) -> Iterator[Line]:
+def line(home: Home) -> Iterator[Line]:
     with line_to(home.address) as (found, address):
         found.address = address
         yield found
@@ -42,7 +43,7 @@ Phone = Callable[..., Page]
 
 
 @pytest.fixture
-def phone(chrome: Browser, home: Garage, line: Line) -> Iterator[Phone]:
+def phone(chrome: Browser, home: Home, line: Line) -> Iterator[Phone]:
     """Makes phones, each with storage of its own, paired unless told otherwise."""
     contexts = []
 

@@ -1,7 +1,6 @@
 """What must hold when every phone is home again, asked of real pages and the real computer."""
 
 import json
-import urllib.request
 import zipfile
 from pathlib import Path
 from typing import Any
@@ -9,6 +8,7 @@ from typing import Any
 from garage import Garage
 from playwright.sync_api import Page
 from pwa.bare import tables
+from sync.served import Home
 
 HOME_WITHIN_MS = 60_000
 
@@ -17,12 +17,14 @@ COME_HOME = """async () => {
     await window.store.syncNow();
     const { waiting, agreed, syncing, paired } = window.state();
     if (paired !== 'yes' || (waiting === 0 && agreed !== null && !syncing)) break;
+    // Another tab may be the one that syncs.
+    await new Promise((resolve) => { setTimeout(resolve, 100); });
   }
   return window.state();
 }"""
 
 
-def pair(page: Page, home: Garage, name: str = "bench phone") -> None:
+def pair(page: Page, home: Home | Garage, name: str = "bench phone") -> None:
     """As a person does, with the code the computer shows."""
     code = home.pairing()["code"]
     page.evaluate("([code, name]) => window.store.pair({code, name})", [code, name])
@@ -57,29 +59,43 @@ def come_home(page: Page) -> dict[str, Any]:
     return state
 
 
-def log_of(home: Garage, folder: Path) -> dict[str, tuple[int, str | None, Any]]:
-    """The computer's log by its own export."""
+def log_of(home: Home | Garage, folder: Path) -> dict[str, tuple[int, str | None, Any]]:
+    """The computer's log, numbered without a hole."""
+    rows = home.log() if isinstance(home, Home) else exported(home, folder)
+    assert [seq for seq, _, _ in rows] == list(range(1, len(rows) + 1))
+    found = [(seq, order, json.loads(text)) for seq, order, text in rows]
+    return {entry["id"]: (seq, order, entry) for seq, order, entry in found}
+
+
+def exported(home: Garage, folder: Path) -> list[tuple[int, str | None, str]]:
+    """The log of another process, by its own export."""
     file = folder / "export.zip"
     home.command("export", str(file))
     with zipfile.ZipFile(file) as archive:
         lines = [json.loads(line) for line in archive.read("log.jsonl").splitlines()]
     file.unlink()
-    numbers = [line["seq"] for line in lines]
-    assert numbers == list(range(1, len(lines) + 1))
-    return {line["entry"]["id"]: (line["seq"], line.get("order"), line["entry"]) for line in lines}
+    return [(line["seq"], line.get("order"), json.dumps(line["entry"])) for line in lines]
+
+
+def tables_are_the_log(home: Home | Garage) -> None:
+    """By the rebuild of the computer itself."""
+    if isinstance(home, Home):
+        assert not home.differences()
+    else:
+        home.command("rebuild")
 
 
 def all_equal(
-    home: Garage, folder: Path, pages: list[Page], kept: list[str], refused: int = 0
+    home: Home | Garage, folder: Path, pages: list[Page], kept: list[str], refused: int = 0
 ) -> None:
     """All devices and digests equal, tables = rebuild, nothing waits, everything kept is there."""
     for page in pages * 2:
         state = come_home(page)
-        assert state["waiting"] == 0, state
+        assert state["waiting"] == 0, (state["trouble"], state["syncing"], state)
         assert state["refused"] == refused, state
     log = log_of(home, folder)
     assert set(kept) <= set(log)
-    home.command("rebuild")
+    tables_are_the_log(home)
     views = []
     for page in pages:
         assert come_home(page)["agreed"] == len(log)
@@ -93,9 +109,3 @@ def all_equal(
         assert not held["dirty"]
         views.append({key: row["value"] for key, row in held["subject"].items()})
     assert all(view == views[0] for view in views)
-
-
-def get(address: str, path: str) -> Any:
-    """JSON from an open route."""
-    with urllib.request.urlopen(f"{address}/api/v1{path}", timeout=10) as said:
-        return json.load(said)

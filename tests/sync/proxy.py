@@ -29,7 +29,7 @@ class Line:
     def next_fault(self, path: str) -> str:
         """Only the sync meets faults; the page's files come through."""
         with self.guard:
-            if self.down:
+            if self.down and path.startswith("/api"):
                 return "reset"
             if not path.endswith("/sync") or not self.plan:
                 return "none"

@@ -3,10 +3,10 @@
 from pathlib import Path
 
 import pytest
-from garage import Garage
 from sync.conftest import Phone
 from sync.evening import all_equal, come_home, keep, plant
 from sync.proxy import Line
+from sync.served import Home
 
 FAULTS = [
     ["answer lost"],
@@ -21,7 +21,7 @@ FAULTS = [
 
 @pytest.mark.parametrize("plan", FAULTS, ids=[", ".join(plan) for plan in FAULTS])
 def test_entries_come_home_once_through(
-    plan: list[str], home: Garage, line: Line, phone: Phone, tmp_path: Path
+    plan: list[str], home: Home, line: Line, phone: Phone, tmp_path: Path
 ) -> None:
     one, other = phone(), phone(name="tablet")
     come_home(one)
@@ -34,7 +34,7 @@ def test_entries_come_home_once_through(
 
 
 def test_a_wall_that_answers_everything_turns_no_entry_into_a_refused_one(
-    home: Garage, line: Line, phone: Phone, tmp_path: Path
+    home: Home, line: Line, phone: Phone, tmp_path: Path
 ) -> None:
     page = phone()
     come_home(page)
@@ -51,7 +51,7 @@ def test_a_wall_that_answers_everything_turns_no_entry_into_a_refused_one(
 
 @pytest.mark.parametrize("place", [0, 12, 24])
 def test_one_entry_the_computer_will_not_read_holds_up_no_other(
-    place: int, home: Garage, phone: Phone, tmp_path: Path
+    place: int, home: Home, phone: Phone, tmp_path: Path
 ) -> None:
     page = phone()
     kept = keep(page, place, "a")
@@ -70,7 +70,7 @@ def test_one_entry_the_computer_will_not_read_holds_up_no_other(
 
 
 def test_an_entry_larger_than_the_computer_takes_is_refused_alone(
-    home: Garage, phone: Phone, tmp_path: Path
+    home: Home, phone: Phone, tmp_path: Path
 ) -> None:
     page = phone()
     kept = keep(page, 10)
