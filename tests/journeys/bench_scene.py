@@ -1,4 +1,4 @@
-"""An invented bench: one part, its bolts, a wrench and a joint, kept through the page's own store."""
+"""An invented bench: parts, wrenches and a joint, kept through the page's own store."""
 
 from typing import Any
 
@@ -14,10 +14,11 @@ KIND = "11111111-0000-7000-8000-000000000007"
 PUSHRODS = [f"11111111-0000-7000-8000-0000000001{n:02}" for n in range(1, 5)]
 
 
-
 def fasteners(count: int = 14, columns: int = 7) -> list[dict[str, Any]]:
     """Heads in two rows, numbered outwards from the middle."""
-    numbers = [13, 9, 5, 1, 4, 8, 12, 14, 10, 6, 2, 3, 7, 11] if count == 14 else range(1, count + 1)
+    numbers = (
+        [13, 9, 5, 1, 4, 8, 12, 14, 10, 6, 2, 3, 7, 11] if count == 14 else range(1, count + 1)
+    )
     return [
         {
             "id": f"f{number}",
@@ -67,33 +68,83 @@ def joint(count: int = 14, **changes: Any) -> dict[str, Any]:
     return described("joint", JOINT, **{**fields, **changes})
 
 
-def bench(count: int = 14, **changes: Any) -> list[dict[str, Any]]:
+def bench_drafts(count: int = 14, **changes: Any) -> list[dict[str, Any]]:
     """Everything a run of the head bolts needs."""
+    click = {"sort": "click", "unit": "lbf·ft", "least": "15", "most": "150"}
+    dial = {"sort": "dial", "unit": "N·m", "least": "2", "most": "20"}
     return [
         described("part", HEAD, name="Cylinder head", quantity=1),
         described("part", BOLTS, name="Head bolts M11", quantity=count),
         judged(HEAD, "use"),
         judged(BOLTS, "use"),
-        described("wrench", WRENCH, name="Long click wrench", sort="click", unit="lbf·ft", least="15", most="150"),
-        described("wrench", SMALL_WRENCH, name="Small dial wrench", sort="dial", unit="N·m", least="2", most="20"),
+        described("wrench", WRENCH, name="Long click wrench", **click),
+        described("wrench", SMALL_WRENCH, name="Small dial wrench", **dial),
         joint(count, **changes),
     ]  # fmt: skip
 
 
 def bag() -> list[dict[str, Any]]:
     """A bag of four pushrods nobody has looked at."""
+    ends = {"hint": "both, under the lamp", "good": "even and round", "bad": "flat, with a step"}
     criteria = [
-        {"id": "c1", "asks": "Ends even and round?", "hint": "both, under the lamp", "good": "even and round", "bad": "flat, with a step"},
+        {"id": "c1", "asks": "Ends even and round?", **ends},
         {"id": "c2", "asks": "Rolls without a wobble?", "hint": "on the glass plate"},
         {"id": "c3", "asks": "Oil passage clear?", "hint": "see light through it"},
     ]  # fmt: skip
-    reasons = {"spare": ["slightly worn"], "machine": ["wants polish"], "scrap": ["bent", "ball end flat"]}
+    reasons = {
+        "spare": ["slightly worn"],
+        "machine": ["wants polish"],
+        "scrap": ["bent", "ball end flat"],
+    }
+    kind = {"plural": "pushrods", "criteria": criteria, "reasons": reasons, "drawing": "ball-end"}
+    rods = [
+        described("part", rod, name=f"Pushrod {n}", kind=KIND, quantity=1)
+        for n, rod in enumerate(PUSHRODS, 1)
+    ]
     return [
-        described("kind", KIND, name="Pushrod", plural="pushrods", criteria=criteria, reasons=reasons, drawing="ball-end"),
+        described("kind", KIND, name="Pushrod", **kind),
         described("holder", BAG, name="Bag of pushrods", form="bag"),
-        *(described("part", rod, name=f"Pushrod {n}", kind=KIND, quantity=1) for n, rod in enumerate(PUSHRODS, 1)),
+        *rods,
         *({"heading": "place", "about": rod, "body": {"in": BAG}} for rod in PUSHRODS),
     ]  # fmt: skip
+
+
+RUN = "run-1"
+VALUES = {"p1": "20", "p2": "45", "p3": "85"}
+
+
+def begun() -> dict[str, Any]:
+    """The run begun with the usual wrench."""
+    return {
+        "heading": "begin",
+        "about": JOINT,
+        "body": {"run": RUN, "lubricant": "oiled", "wrench": WRENCH},
+    }
+
+
+def pulls(pass_: str, numbers: range | list[int], **changes: Any) -> list[dict[str, Any]]:
+    """Fasteners confirmed at a pass, as drafts."""
+    value = VALUES.get(pass_)
+    body = {
+        "run": RUN, "pass": pass_, "wrench": WRENCH, "reading": None, "lubricant": "oiled",
+        "target": {"value": value, "unit": "lbf·ft"} if value else None, **changes,
+    }  # fmt: skip
+    return [
+        {"heading": "pull", "about": JOINT, "body": {**body, "fastener": f"f{n}"}} for n in numbers
+    ]
+
+
+def half_way(count: int = 14) -> list[dict[str, Any]]:
+    """A run that stopped in its second pass after bolt 8."""
+    every = range(1, count + 1)
+    together = pulls("p0", every, together=True)
+    return [
+        *bench_drafts(count),
+        begun(),
+        *together,
+        *pulls("p1", every),
+        *pulls("p2", range(1, 9)),
+    ]
 
 
 def keep(page: Page, drafts: list[dict[str, Any]]) -> list[dict[str, Any]]:
@@ -115,8 +166,9 @@ def kept(page: Page, heading: str, about: str | None = None) -> list[dict[str, A
         """async ([heading, about]) => {
           const { openStore } = await import('/store/index.js');
           const store = window.benchStore ?? (window.benchStore = await openStore());
-          const slice = await (about.startsWith('joint:') ? store.jointSlice(about.slice(6)) : store.partSlice(about));
-          const subject = slice.subject(about.replace('joint:', ''));
+          const id = about.replace('joint:', '');
+          const slice = await (id === about ? store.partSlice(id) : store.jointSlice(id));
+          const subject = slice.subject(id);
           return subject ? subject.facts.filter(fact => fact.heading === heading) : [];
         }""",
         [heading, about or f"joint:{JOINT}"],

@@ -1,5 +1,6 @@
-"""Fingers on the glass: presses with a length, drifts, sleeves and drops, through Chromium's own input."""
+"""Fingers on the glass: presses with a length, drifts, sleeves and drops."""
 
+import time
 from typing import Any
 
 from playwright.sync_api import Locator, Page
@@ -12,42 +13,47 @@ SCROLLED_MS = 400
 
 
 class Hand:
-    """A hand over one page; each contact is dispatched as the browser would get it from the glass."""
+    """A hand over one page; its contacts come as the browser gets them from the glass."""
 
     def __init__(self, page: Page) -> None:
         self.page = page
         self.glass = page.context.new_cdp_session(page)
 
-    def down(self, *points: Point) -> None:
-        """Contacts touch the glass."""
-        self._send("touchStart", list(points))
+    def down(self, *points: Point, at: float | None = None) -> None:
+        """Contacts touch the glass, at a moment in seconds if one is given."""
+        self._send("touchStart", list(points), at)
 
-    def up(self) -> None:
+    def up(self, at: float | None = None) -> None:
         """All contacts leave it."""
-        self._send("touchEnd", [])
+        self._send("touchEnd", [], at)
 
     def cancel(self) -> None:
         """The system takes the contacts away, as it does with drops."""
         self._send("touchCancel", [])
 
-    def press(self, place: Locator, length: int = 120, drift: float = 0, second: bool = False) -> None:
-        """Press a place for a length in ms; slide before the release; with a second contact beside."""
+    def press(
+        self, place: Locator, length: int = 120, drift: float = 0, second: bool = False
+    ) -> None:
+        """Press a place for a length in ms; slide before the release; a second contact beside."""
         point = self.middle(place)
         points = [point, {"x": 12, "y": 300, "id": 1}] if second else [point]
-        self.down(*points)
+        # The moments are given with the contacts: a busy computer would lengthen every press.
+        start = time.time()
+        self.down(*points, at=start)
         self.pass_time(length)
         if drift:
-            self._send("touchMove", [{**point, "x": point["x"] + drift}])
-        self.up()
+            slid = {**point, "x": point["x"] + drift}
+            self._send("touchMove", [slid], start + length / 2000)
+        self.up(at=start + length / 1000)
 
     def middle(self, place: Locator) -> Point:
         """The middle of a place; scrolled to only where it is out of sight, and then waited for."""
         place.wait_for()
         point = self._middle(place)
-        height = self.page.evaluate("innerHeight")
-        if 0 < point["y"] < height:
+        seen = "(place, at) => place.contains(document.elementFromPoint(at.x, at.y))"
+        if place.evaluate(seen, point):
             return point
-        place.scroll_into_view_if_needed()
+        place.evaluate("place => place.scrollIntoView({ block: 'center' })")
         self.pass_time(SCROLLED_MS)
         return self._middle(place)
 
@@ -60,7 +66,10 @@ class Hand:
         """Let the page's own clock run, so that a press has the length it is meant to have."""
         self.page.evaluate(
             """ms => { const from = performance.now(); return new Promise(done => {
-            const look = () => performance.now() - from >= ms ? done() : setTimeout(look, 4); look(); }) }""",
+            const look = () => {
+              if (performance.now() - from >= ms) done(); else setTimeout(look, 4);
+            };
+            look(); }) }""",
             ms,
         )
 
@@ -68,5 +77,6 @@ class Hand:
         """Wait until a kept confirm hears again and nothing was scrolled or woken lately."""
         self.pass_time(DEAF_MS)
 
-    def _send(self, kind: str, points: list[Any]) -> None:
-        self.glass.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+    def _send(self, kind: str, points: list[Any], at: float | None = None) -> None:
+        moment = {} if at is None else {"timestamp": at}
+        self.glass.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points, **moment})

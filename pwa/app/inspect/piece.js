@@ -20,7 +20,7 @@ export function Piece(props) {
   return html`<${RunFrame} title=${title} leave=${leave} className="narrow inspect">
     <${RunTitle} name=${title} right=${donorOf(workshop, piece.id)} />
     <${Pieces} pieces=${bag.pieces} now=${piece.id} />
-    ${!wants && html`<${Plate} kind=${kind} criteria=${bag.criteria} />`}
+    ${!wants && !draft.photos.length && html`<${Plate} kind=${kind} criteria=${bag.criteria} />`}
     <${Had} workshop=${workshop} part=${piece.id} />
     <${Looks} criteria=${bag.criteria} draft=${draft} change=${change} />
     <${Shots} photos=${draft.photos} />

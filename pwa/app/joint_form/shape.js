@@ -24,7 +24,7 @@ export function Shape({ form, change }) {
           ? fasteners.map((/** @type {any} */ { x, y }) => ({ x, y }))
           : form.points,
     });
-  return html`<section class="stack"><h2>${t('joint.pattern')}</h2>
+  return html`<section class="stack">
     <${Chips} label=${t('joint.pattern')} value=${form.pattern} onChange=${pattern} words=${PATTERNS.map((word) => ({ value: word, says: t(`joint.pattern.${word}`) }))} />
     ${
       form.pattern === 'points'

@@ -15,7 +15,7 @@ export function useRunKeys(keys) {
     let enter = false;
     const down = (/** @type {KeyboardEvent} */ event) => {
       const elsewhere = /** @type {Element} */ (event.target).closest?.(CONTROLS);
-      if (event.key === 'Enter') enter = !elsewhere && !event.repeat;
+      if (event.key === 'Enter' && !event.repeat) enter = !elsewhere;
     };
     const up = (/** @type {KeyboardEvent} */ event) => {
       if (event.key === 'Enter' && enter) {

@@ -61,23 +61,19 @@ function doubtfulLast(view) {
 
 /** @param {any} props */
 function Line({ view, chosen, fastener, notice, choose }) {
-  const last = view.recent[0];
-  if (
-    last?.flags.length &&
-    last.mark !== 'out' &&
-    last.mark !== 'void' &&
-    last.pass === view.pass
-  ) {
-    return html`<${FlagLine} pull=${last} />`;
-  }
-  if (notice) return html`<p class="caption"><${Icon} name="i-wait" /><span>${notice}</span></p>`;
   if (chosen && view.next && chosen !== view.next.fastener && isOrdered(view)) {
     const says = t('run.before-order', { number: fastener.number, next: view.next.number });
     return html`<p class="caption flagged"><${Icon} name="i-caution" /><span>${says}</span></p>`;
   }
+  if (notice) return html`<p class="caption"><${Icon} name="i-wait" /><span>${notice}</span></p>`;
+  const last = view.recent[0];
+  if (isFlagged(last) && last.pass === view.pass) return html`<${FlagLine} pull=${last} />`;
   const struck = view.fasteners.find((/** @type {any} */ f) => f.number === view.struck_note);
   return html`<${StruckLine} view=${view} onNow=${() => choose(struck.id)} />`;
 }
+
+/** @param {any} pull */
+const isFlagged = (pull) => pull?.mark === 'flagged' || pull?.mark === 'doubt';
 
 /** By hand and backing off go in any order. @param {any} view */
 const isOrdered = (view) => Boolean(view.next?.target);

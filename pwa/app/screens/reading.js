@@ -71,7 +71,7 @@ function Reading(props) {
     <${Typed} text=${draft.typed} unit=${unit} reading=${reading} target=${target} />
     ${view.adapter && html`<${ReadAt} at=${draft.at} change=${change} />`}
     ${
-      asked
+      asked && reading
         ? html`<${Asked} asked=${asked} reading=${reading} target=${target} wrench=${wrench} keep=${keep}
         relabel=${(/** @type {string} */ u) => {
           change({ unit: u });
