@@ -5,6 +5,7 @@ import hashlib
 import json
 import re
 import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -16,8 +17,12 @@ SCRIPTS = sorted(p for p in (ROOT / "pwa").rglob("*.js") if "vendor" not in p.pa
 TESTS = sorted(p for p in (ROOT / "tests").rglob("*.py"))
 
 # Longer than the limit, each for a reason.
-LONG_ALLOWED: dict[str, str] = {}
-LONG_FUNCTIONS_ALLOWED: dict[str, str] = {}
+LONG_ALLOWED = {"pwa/sw.js": "carries the list of the page's files, written by a script"}
+LONG_FUNCTIONS_ALLOWED = {
+    "server/witnessmark/store/migrations/versions/0001_the_first_tables.py:upgrade": (
+        "a migration is a list of tables, and is never changed again"
+    ),
+}
 
 
 def lines(path: Path) -> int:
@@ -60,7 +65,7 @@ def test_functions_are_short() -> None:
 @pytest.mark.parametrize("command", [["ruff", "check", "."], ["ruff", "format", "--check", "."]])
 def test_python_is_linted_and_formatted(command: list[str]) -> None:
     done = subprocess.run(
-        ["python", "-m", *command, "--no-cache"],
+        [sys.executable, "-m", *command, "--no-cache"],
         cwd=ROOT,
         capture_output=True,
         text=True,
@@ -70,8 +75,6 @@ def test_python_is_linted_and_formatted(command: list[str]) -> None:
 
 
 def test_python_types_hold() -> None:
-    import sys  # noqa: PLC0415
-
     done = subprocess.run(
         [sys.executable, "-m", "mypy", "--no-incremental", "--cache-dir", "/dev/null"],
         cwd=ROOT,

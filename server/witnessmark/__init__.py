@@ -1,1 +1,1 @@
-"""Witnessmark: the record of an engine built at home, kept as a log that phones and the computer share."""
+"""Witnessmark: the record of an engine built at home, a log that phones and computer share."""

@@ -182,7 +182,7 @@ def test_a_label_is_printed_scanned_inspected_torqued_and_synced(
     bench.page.goto(local(server, "/sync"))
     bench.sees("Ready for the garage")
     port = int(server.address.rsplit(":", 1)[1])
-    server.stop()
+    server.kill()
     name_the_bag(bench, local(server), code)
     inspect(bench)
     add_the_joint(bench)
