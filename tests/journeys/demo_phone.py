@@ -52,10 +52,13 @@ class DemoPhone:
         self.page.goto(f"{self.house.address}/pair#{self.house.pairing()['code']}")
         lines = (DEMO / "waiting.jsonl").read_text("utf-8").splitlines()
         waiting = [json.loads(line)["entry"] for line in lines]
-        self.page.wait_for_function("document.querySelector('.act[href]')", timeout=20_000)
-        self.store(
-            "await store.syncNow(); await store.takeIn(given); await store.syncNow();", waiting
-        )
+        self.page.get_by_role("link", name="To the bench").or_(
+            self.page.get_by_role("link", name="Go on")
+        ).wait_for(timeout=20_000)
+        self.open("/sync")
+        self.page.get_by_text("Both hold the same").wait_for(timeout=30_000)
+        self.store("await store.takeIn(given);", waiting)
+        self.page.get_by_role("link", name="Sync: 1 entry was refused").wait_for(timeout=30_000)
 
     def store(self, work: str, given: Any = None) -> Any:
         """Do something with a store of the same page, and close it."""
