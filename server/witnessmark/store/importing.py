@@ -26,7 +26,11 @@ class Line:
 
     number: int
     offer: Offered | WitnessmarkError
-    facts: dict[str, Any] = field(default_factory=dict)
+
+    @property
+    def facts(self) -> dict[str, Any]:
+        """The entry itself; empty for a line that offers none."""
+        return self.offer.facts if isinstance(self.offer, Offered) else {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +109,7 @@ def line_of(number: int, raw: bytes) -> Line:
         taken = take(sent.facts)
     except (Refusal, NotJson, TooMuch) as refused:
         return Line(number, refused)
-    return Line(number, offered(taken, sent.order), taken.facts)
+    return Line(number, offered(taken, sent.order))
 
 
 def refused_line(number: int, why: WitnessmarkError) -> RefusedLine:

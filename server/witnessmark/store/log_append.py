@@ -8,7 +8,7 @@ from sqlalchemy import Connection, delete, select, update
 
 from witnessmark.errors import IdTaken, Refusal
 from witnessmark.log.digest import added, as_hex, digest
-from witnessmark.log.stamp import order_given
+from witnessmark.log.stamp import AHEAD_MS, order_given, write_stamp
 from witnessmark.store import tables
 from witnessmark.store.among import among
 from witnessmark.store.numbers import note_numbers
@@ -90,6 +90,7 @@ class _Batch:
         self.known = known
         self.head = head
         self.now_ms = now_ms
+        self.too_far = write_stamp(now_ms + AHEAD_MS + 1)
         self.rows: list[EntryRow] = []
         self.numbers: list[tuple[str, int]] = []
         self.digests: list[int] = []
@@ -97,35 +98,42 @@ class _Batch:
 
     def answer(self, offer: Offered) -> Taken | Refusal:
         """The first answer for a repeat, a refusal for a taken id, else the next number."""
-        known = self.known.get(offer.id)
+        known = self.known.get(offer.facts["id"])
         if known is None:
             return self._take(offer)
         seq, order, text = known
-        return Taken(seq, order) if text == offer.text else IdTaken(id=offer.id)
+        return Taken(seq, order) if text == offer.text else IdTaken(id=offer.facts["id"])
 
     def _take(self, offer: Offered) -> Taken:
-        id_, _, _, device, n, stamp, text, held = offer
-        # A phone a year fast would otherwise win every field for a year.
-        order = order_given(stamp, self.now_ms, self.last_order, held)
-        if order is not None and order != held:
-            self.last_order = order
+        facts, text, held = offer
+        id_, device, stamp = facts["id"], facts["device"], facts["stamp"]
+        order = None if held is None and stamp < self.too_far else self._order(stamp, held)
         head = self.head
         head.count += 1
         head.head = seq = head.head + 1
         effective = order or stamp
         if head.latest is None or effective > head.latest:
             head.latest = effective
-        self.rows.append((self.workshop, seq, id_, order, self.carrier, text))
-        self.numbers.append((device, n))
+        # Who carried it is only worth a word where that is not who made it.
+        carrier = None if device == self.carrier else self.carrier
+        self.rows.append((self.workshop, seq, id_, order, carrier, text))
+        self.numbers.append((device, facts["n"]))
         self.digests.append(digest(text, order))
         self.known[id_] = (seq, order, text)
         return Taken(seq, order)
+
+    def _order(self, stamp: str, held: str | None) -> str | None:
+        """A phone a year fast would otherwise win every field for a year."""
+        order = order_given(stamp, self.now_ms, self.last_order, held)
+        if order is not None and order != held:
+            self.last_order = order
+        return order
 
 
 def _known(connection: Connection, workshop: str, offers: Sequence[Offered | Refusal]) -> Known:
     """Those of the offers the log already has, with number, order and text."""
     table = tables.entry.c
-    ids = among(connection, table.id, (o.id for o in offers if isinstance(o, Offered)))
+    ids = among(connection, table.id, (o.facts["id"] for o in offers if isinstance(o, Offered)))
     query = select(table.id, table.seq, table.order, table.text)
     rows = connection.execute(query.where(table.workshop == workshop, ids))
     return {row[0]: (row[1], row[2], row[3]) for row in rows}

@@ -74,7 +74,9 @@ def page_after(
         reached += 1
     rows: list[tuple[int, str | None, str]] = []
     size = 0
-    for seq, order, text in _rows_after(connection, workshop, reached):
+    # The log has no hole: without room the next entry, whichever it is, ends the page.
+    following = _rows_after(connection, workshop, reached) if room else ()
+    for seq, order, text in following:
         if seq not in sent:
             size += _bytes_of(text)
             if len(rows) >= room or (rows and size > PAGE_BYTES):
