@@ -18,7 +18,7 @@ export function Begin(props) {
   const lubricant = draft.lubricant ?? draft.usual ?? view.programme.lubricant ?? '';
   const [box, seen, show] = useSeen([view.id, view.held.length]);
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave} className="before">
-    <section class="view begin" ref=${box}>
+    <div class="scroller"><section class="view begin" ref=${box}>
       <${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
       ${view.loosened?.all && html`<p class="tell">${loosenedSays(view.loosened)}</p>`}
       <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} next=${view.programme.sequence[0]} />
@@ -31,7 +31,7 @@ export function Begin(props) {
       <${Lubricant} view=${view} lubricant=${lubricant} change=${change} />
     </section>
     <${WrenchDoor} view=${view} wrench=${props.wrench} />
-    <${Key} label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} />
+    <${Key} label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} /></div>
     <${BeginAct} ...${props} lubricant=${lubricant} seen=${seen} show=${show} />
   </${RunFrame}>`;
 }

@@ -51,7 +51,7 @@ export function screen({ params, store, go }) {
     go(`/${picked.heading}/${picked.id}`, { replace: true });
     return true;
   };
-  return html`<${Page} title=${title} back=${back} quiet><div class="left form"><h1 tabindex="-1">${title}</h1><${Code} code=${found.code} />
+  return html`<${Page} title=${title} back=${back} quiet><div class="left form"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div>
     <${TextField} id="find" label=${t('bind.find')} value=${query} onChange=${setQuery} />
     ${
       hits.length > 0 &&

@@ -5,7 +5,19 @@ import { standing, value } from '../../log/workshop.js';
 import { code as codeView } from '../../views/code.js';
 import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
-import { Act, Dock, html, Key, Page, Scanner, say, Top, useSlice, Wait } from '../frame/index.js';
+import {
+  Act,
+  Dock,
+  html,
+  Icon,
+  Key,
+  Page,
+  Scanner,
+  say,
+  Top,
+  useSlice,
+  Wait,
+} from '../frame/index.js';
 import { PartFinder } from '../joint_form/parts.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
@@ -76,7 +88,7 @@ function ByScan({ store, name, id, put, way, lies, home }) {
   const bin = found && !found.wrong ? found.things[0] : null;
   const top = html`<${Top} back=${{ to: home, says: t('form.back') }} />`;
   return html`<${Scanner} onCodes=${hear} title=${t('move.title', { name })} hint=${t('move.scan')} found=${Boolean(bin)} top=${top}>
-    <div class="sheet hit"><p class="about"><span><b>${t('move.title', { name })}</b>${lies ? t('move.now', { place: lies }) : t('move.nowhere')}</span></p>
+    <div class="sheet hit"><div class="about"><${Icon} name="i-move" /><span><b>${t('move.title', { name })}</b>${lies ? t('move.now', { place: lies }) : t('move.nowhere')}</span></div>
       ${found?.wrong && html`<p class="tell" role="status">${found.wrong}</p>`}
       <${Key} label=${t('move.choose')} onPress=${() => way('hand')} />
       ${bin && html`<${Act} confirm onPress=${() => put({ in: bin.id }, bin.name)} label=${t('move.put', { name: bin.name })} />`}</div></${Scanner}>`;
