@@ -1,9 +1,11 @@
 /** What a reading worker does with one picture. */
 import { sortSightings } from './codes.js';
+import { makeDeepReader } from './deep.js';
 import { prepareReader, readPicture } from './reader.js';
 
 /** @typedef {import('./reader.js').Picture} Picture */
 /** @typedef {import('./watch.js').Answer} Answer */
+/** @typedef {import('./reader.js').Sighting} Sighting */
 /** @typedef {{at: number, bitmap?: ImageBitmap, picture?: Picture}} Question */
 
 /** Brightness is judged by one pixel in so many. */
@@ -11,18 +13,43 @@ const SPARSE = 97;
 
 /**
  * @param {'fast' | 'slow'} manner
+ * @param {string} [address] this computer's own origin, which most labels carry
  * @returns {(question: Question) => Promise<Answer>}
  */
-export function makeAnswerer(manner) {
+export function makeAnswerer(manner, address) {
   const ready = prepareReader();
+  const look = manner === 'slow' ? makePatientReader(address) : readPicture;
+  const pixels = makeUnpacker();
+  return async ({ at, bitmap, picture }) => {
+    await ready;
+    const image = picture ?? pixels(/** @type {ImageBitmap} */ (bitmap));
+    const sorted = sortSightings(await look(image));
+    return { ...sorted, light: light(image), at };
+  };
+}
+
+/**
+ * The plain reader's patient way, and where that reads nothing, the deep one.
+ * @param {string} [address]
+ * @returns {(picture: Picture) => Promise<Sighting[]>}
+ */
+export function makePatientReader(address) {
+  const deep = makeDeepReader(address);
+  return async (picture) => {
+    const plain = await readPicture(picture, true);
+    const read = plain.filter(({ text }) => text !== '');
+    if (read.length > 0 && read.length === plain.length) return plain;
+    return [...read, ...deep(picture)];
+  };
+}
+
+/**
+ * @returns {(bitmap: ImageBitmap) => Picture}
+ */
+function makeUnpacker() {
   /** @type {OffscreenCanvas | null} */
   let canvas = null;
-
-  /**
-   * @param {ImageBitmap} bitmap
-   * @returns {Picture}
-   */
-  const pixels = (bitmap) => {
+  return (bitmap) => {
     const { width, height } = bitmap;
     if (canvas?.width !== width || canvas.height !== height) {
       canvas = new OffscreenCanvas(width, height);
@@ -32,13 +59,6 @@ export function makeAnswerer(manner) {
     context.drawImage(bitmap, 0, 0);
     bitmap.close();
     return context.getImageData(0, 0, width, height);
-  };
-
-  return async ({ at, bitmap, picture }) => {
-    await ready;
-    const image = picture ?? pixels(/** @type {ImageBitmap} */ (bitmap));
-    const sorted = sortSightings(await readPicture(image, manner === 'slow'));
-    return { ...sorted, light: light(image), at };
   };
 }
 

@@ -1,7 +1,8 @@
-/** A reading worker: its name says in which manner it reads. */
+/** A reading worker: its name says in which manner it reads, its address whose labels are usual. */
 import { makeAnswerer } from './answer.js';
 
-const answer = makeAnswerer(self.name === 'slow' ? 'slow' : 'fast');
+const address = new URL(self.location.href).searchParams.get('address') ?? undefined;
+const answer = makeAnswerer(self.name === 'slow' ? 'slow' : 'fast', address);
 
 self.onmessage = async ({ data }) => {
   try {

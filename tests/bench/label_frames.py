@@ -66,7 +66,7 @@ def place(frame: Image, drawing: Drawing, pose: Pose) -> tuple[Image, np.ndarray
     shrink = min(1.0, max(2 * scale, 0.02))
     small = cv2.resize(drawing.image, None, fx=shrink, fy=shrink, interpolation=cv2.INTER_AREA)
     there = cv2.resize(drawing.paper, small.shape[1::-1], interpolation=cv2.INTER_AREA)
-    flat = np.array([[0, 0], [wide, 0], [wide, high], [0, high]], np.float32) * shrink
+    flat = np.array([[0, 0], [wide, 0], [wide, high], [0, high]], np.float32) * np.float32(shrink)
     way = cv2.getPerspectiveTransform(flat, seen)
     size = (frame.shape[1], frame.shape[0])
     image = cv2.warpPerspective(small, way, size)
@@ -238,7 +238,9 @@ class Case:
             image, seen = place(image, drawing, moved)
         image = self.optics(rng, image, seen, self.poses[-1])
         noisy = image.astype(np.float32) + rng.standard_normal(image.shape, np.float32) * 3
-        packed = cv2.imencode(".jpg", np.clip(noisy, 0, 255), [cv2.IMWRITE_JPEG_QUALITY, 85])[1]
+        packed = cv2.imencode(
+            ".jpg", np.clip(noisy, 0, 255).astype(np.uint8), [cv2.IMWRITE_JPEG_QUALITY, 85]
+        )[1]
         return cv2.imdecode(packed, cv2.IMREAD_COLOR)
 
 

@@ -1,7 +1,6 @@
 """What the scanner's tests share: a server for the page's files, and a browser with a camera."""
 
 import functools
-import shutil
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
@@ -12,6 +11,7 @@ import cv2
 import numpy as np
 import pytest
 from playwright.sync_api import Page, sync_playwright
+from tools import chromium
 
 HOUSE = Path(__file__).resolve().parents[2]
 
@@ -64,7 +64,7 @@ def open_camera(address: str, film: Path, pictures: list[np.ndarray]) -> Iterato
         f"--use-file-for-fake-video-capture={film}",
     ]
     with sync_playwright() as play:
-        browser = play.chromium.launch(executable_path=shutil.which("chromium"), args=args)
+        browser = play.chromium.launch(executable_path=chromium(), args=args)
         page = browser.new_page()
         page.goto(address)
         yield page
