@@ -131,7 +131,7 @@ def demo_phone(folder: Path) -> Iterator[DemoPhone]:
             viewport={"width": 390, "height": 844}, has_touch=True, reduced_motion="reduce",
             locale="en-GB", timezone_id="UTC", bypass_csp=True,
         )  # fmt: skip
-        context.set_default_timeout(10_000)
+        context.set_default_timeout(20_000)
         phone = DemoPhone(context.new_page(), house)
         try:
             phone.pair()

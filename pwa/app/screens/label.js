@@ -117,7 +117,7 @@ export function screen({ params, store }) {
   if (thing && adding)
     return html`<div class="quiet"><${Adding} thing=${thing} store=${store} onDone=${() => setAdding(false)} /></div>`;
   const title = thing ? t('label.of', { name: thing.name }) : t('label.title');
-  return html`<${Page} title=${title} back=${thing && { to: pathOf(thing), says: thing.name }} ready=${state === 'ready'}><div class="left">${thing ? html`<section class="id"><h1 tabindex="-1">${title}</h1></section>` : html`<${Wait} />`}${thing?.codes.length === 0 && html`<${Empty} icon="i-label" says=${t('label.none')} then=${t('label.none.then')} />`}
+  return html`<${Page} title=${title} back=${{ to: thing ? pathOf(thing) : '/find', says: t('back') }} ready=${state === 'ready'}><div class="left">${thing ? html`<section class="id"><h1 tabindex="-1">${title}</h1></section>` : html`<${Wait} />`}${thing?.codes.length === 0 && html`<${Empty} icon="i-label" says=${t('label.none')} then=${t('label.none.then')} />`}
     ${thing && thing.codes.length > 0 && html`<ul class="sheet notes">${thing.codes.map((/** @type {string} */ code) => html`<${Label} key=${code} code=${code} store=${store} />`)}</ul>`}
     ${thing && html`<${Dock}><${Act} label=${t('label.add')} second=${t('label.add.second')} onPress=${() => setAdding(true)} /></${Dock}>`}</div></${Page}>`;
 }
