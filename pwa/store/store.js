@@ -55,6 +55,7 @@ export async function makeStore(core, means) {
   await wake(core);
   const findRows = makeNames(core);
   await settle(core);
+  measureStorage(core).catch(() => undefined);
   sync();
 
   /** @param {{code: string, name: string, url?: string}} asked */

@@ -102,7 +102,6 @@ def tab(context: BrowserContext, site: Site) -> Page:
 
 
 VERSION = "async () => (await fetch('/version.txt')).text()"
-CACHES = "async () => (await caches.keys())"
 
 
 def test_any_label_opens_without_a_network_and_the_computer_is_never_cached(
@@ -148,13 +147,21 @@ def test_a_version_with_a_file_missing_is_dropped_and_leaves_nothing_behind(
     site: Site, tab: Page
 ) -> None:
     site.publish("broken", "/not-there.js")
-    work = "async () => (await navigator.serviceWorker.getRegistration()).update()"
-    tab.evaluate(f"() => ({work})().catch(() => undefined)")
-    tab.wait_for_function(
-        "async () => { const found = await navigator.serviceWorker.getRegistration();"
-        " return !found.installing && !found.waiting; }"
+    tab.evaluate(
+        """async () => {
+          const found = await navigator.serviceWorker.getRegistration();
+          const dropped = new Promise((resolve) => {
+            found.addEventListener('updatefound', () => {
+              const worker = found.installing;
+              worker.addEventListener('statechange', () => {
+                if (worker.state === 'redundant') resolve();
+              });
+            });
+          });
+          await Promise.all([found.update().catch(() => undefined), dropped]);
+        }"""
     )
-    assert tab.evaluate(CACHES) == ["page one"]
+    tab.wait_for_function("async () => (await caches.keys()).join() === 'page one'")
     assert tab.evaluate(VERSION) == "one"
 
 

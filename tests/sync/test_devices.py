@@ -1,9 +1,11 @@
 """Phones that are shut out, copied, wrong about the time, or open twice."""
 
+import json
 from pathlib import Path
+from typing import Any
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Browser, Page
 from pwa.bare import bare_page, tables
 from sync.conftest import Phone
 from sync.evening import all_equal, come_home, keep, pair, plant
@@ -11,6 +13,8 @@ from sync.proxy import Line
 from sync.served import Home
 
 YEAR_MS = 31_536_000_000
+PHOTO = """() => store.keepPhoto(
+  new Blob([new Uint8Array([255, 216, 255, 7])], {type: 'image/jpeg'}))"""
 
 
 def test_what_was_recorded_before_the_first_pairing_is_adopted(
@@ -22,13 +26,12 @@ def test_what_was_recorded_before_the_first_pairing_is_adopted(
     pair(page, home)
     kept += keep(page, 2)
     all_equal(home, tmp_path, [page], kept)
-    devices = [entry["device"] for _, _, entry in (row for row in log(home))]
+    devices = [entry["device"] for _, _, entry in log(home)]
     assert devices.count(before) == 5
 
 
 def log(home: Home) -> list[tuple[int, str | None, dict[str, str]]]:
-    import json  # noqa: PLC0415
-
+    """The log, its entries read."""
     return [(seq, order, json.loads(text)) for seq, order, text in home.log()]
 
 
@@ -81,7 +84,7 @@ def test_a_copied_profile_is_two_phones_with_one_key_and_loses_nothing(
     all_equal(home, tmp_path, [page, copy], kept)
 
 
-def bare_page_with(chrome, address, rows):  # type: ignore[no-untyped-def]
+def bare_page_with(chrome: Browser, address: str, rows: dict[str, Any]) -> Page:
     """A phone whose storage was copied from another."""
     line_down = bare_page(chrome.new_context(), address)
     line_down.evaluate(
@@ -154,3 +157,34 @@ def test_refused_entries_are_counted_nowhere_once_given_up(
     assert len(page.evaluate("() => store.refused()")) == 1
     page.evaluate("id => store.giveUp(id, 'a slip of the thumb')", row["id"])
     all_equal(home, tmp_path, [page, other], kept)
+
+
+def test_a_photo_follows_its_entry_to_the_other_phone_and_never_holds_it_up(
+    home: Home, line: Line, phone: Phone, tmp_path: Path
+) -> None:
+    page, other = phone(), phone(name="tablet")
+    other.evaluate("() => store.setSetting('photo-limit', 0)")
+    sha = page.evaluate(PHOTO)
+    draft = f"{{heading: 'photo', about: 'part-1', body: {{photo: '{sha}'}}}}"
+    kept = [page.evaluate(f"() => store.keep([{draft}])")[0]["id"]]
+    all_equal(home, tmp_path, [page, other], kept)
+    page.wait_for_function("() => window.state().photosWaiting === 0")
+    assert tables(other)["photo"][sha]["state"] == "away"
+    assert other.evaluate("async sha => (await store.photo(sha)).size", sha) == 4
+    assert tables(other)["photo"][sha]["state"] == "held"
+    other.evaluate("() => store.setSetting('photo-limit', 1000)")
+    assert other.evaluate("async () => store.photo('0'.repeat(64))") is None
+
+
+def test_a_picture_the_computer_will_not_take_is_shown_and_holds_up_no_other(
+    home: Home, phone: Phone, tmp_path: Path
+) -> None:
+    page = phone()
+    bad = page.evaluate("() => store.keepPhoto(new Blob(['no picture'], {type: 'image/jpeg'}))")
+    good = page.evaluate(PHOTO)
+    come_home(page)
+    page.wait_for_function("() => window.state().photosWaiting === 0")
+    assert [row["photo"] for row in page.evaluate("() => store.refused()")] == [bad]
+    assert tables(page)["photo"][good]["state"] == "held"
+    page.evaluate("sha => store.giveUp(sha, 'a slip')", bad)
+    assert page.evaluate("() => store.refused()") == []
