@@ -1,12 +1,10 @@
 """Serving the workshop: doors, the lines in the terminal, and a calm end."""
 
 import os
-import signal
 import sys
 import webbrowser
 from argparse import Namespace
-from collections.abc import Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack
 from pathlib import Path
 
 from witnessmark.api import Config, create_app
@@ -16,6 +14,7 @@ from witnessmark.cli.folder import data_folder
 from witnessmark.cli.listening import Listening
 from witnessmark.cli.ports import LOOPBACK
 from witnessmark.cli.say import say, say_drawing
+from witnessmark.cli.stopping import told_to_stop
 from witnessmark.store import Store
 from witnessmark.trust.contact import contact_app
 from witnessmark.trust.qr import terminal_qr
@@ -42,7 +41,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
     store.ensure_workshop()
     store.set_setting(ADDRESS, door.address)
     store.set_setting(LABEL_ADDRESS, door.label_address)
-    with told_to_stop(), ExitStack() as running:
+    with told_to_stop() as stopping, ExitStack() as running:
         running.callback(store.close)
         main = Listening(door.host, door.port, app, door.tls, door.address)
         main.prepare()
@@ -53,7 +52,8 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
         say(f"ready {door.address}")
         if not wished.no_open and has_screen():
             webbrowser.open(page)
-        main.serve()
+        with stopping.at_once():
+            main.serve()
     say("Stopped. Everything that was taken is kept.")
 
 
@@ -114,17 +114,3 @@ def has_screen() -> bool:
     return sys.platform in {"win32", "darwin"} or any(
         os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY")
     )
-
-
-@contextmanager
-def told_to_stop() -> Iterator[None]:
-    """Ctrl-C or the system's request to end leaves the block without a trace."""
-
-    def stop(number: int, frame: object) -> None:
-        raise KeyboardInterrupt
-
-    signal.signal(signal.SIGTERM, stop)
-    try:
-        yield
-    except KeyboardInterrupt:
-        say()
