@@ -1,5 +1,6 @@
 """Pictures of spoilt labels as a phone in a moving hand takes them."""
 
+import functools
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 
@@ -32,9 +33,9 @@ def bench_top(rng: Rng) -> Image:
     wide, high = WIDE + 80, HIGH + 80
     spots = rng.normal(0, 1, (high // 40 + 2, wide // 40 + 2)).astype(np.float32)
     spots = cv2.resize(spots, (wide, high), interpolation=cv2.INTER_CUBIC) * 22
-    image = np.repeat((rng.uniform(60, 150) + spots)[:, :, None], 3, 2)
-    image += rng.standard_normal(image.shape, np.float32) * 6
-    image = np.clip(image * rng.uniform(0.85, 1.1, 3), 0, 255).astype(np.uint8)
+    spots += np.float32(rng.uniform(60, 150))
+    image = cv2.merge([spots, spots, spots]) + rng.standard_normal((high, wide, 3), np.float32) * 6
+    image = np.clip(image * rng.uniform(0.85, 1.1, 3).astype(np.float32), 0, 255).astype(np.uint8)
     for _ in range(int(rng.integers(5, 25))):
         ends = rng.integers(0, [wide, high], (2, 2)).tolist()
         grey = int(rng.integers(20, 230))
@@ -67,11 +68,26 @@ def place(frame: Image, drawing: Drawing, pose: Pose) -> tuple[Image, np.ndarray
     small = cv2.resize(drawing.image, None, fx=shrink, fy=shrink, interpolation=cv2.INTER_AREA)
     there = cv2.resize(drawing.paper, small.shape[1::-1], interpolation=cv2.INTER_AREA)
     flat = np.array([[0, 0], [wide, 0], [wide, high], [0, high]], np.float32) * np.float32(shrink)
-    way = cv2.getPerspectiveTransform(flat, seen)
-    size = (frame.shape[1], frame.shape[0])
+    # Only the part of the picture where the label comes to lie.
+    left, top = np.clip(seen.min(0).astype(int) - 2, 0, [WIDE, HIGH]).tolist()
+    right, bottom = np.clip(seen.max(0).astype(int) + 3, 0, [WIDE, HIGH]).tolist()
+    shift = np.array([left, top], np.float32)
+    way = cv2.getPerspectiveTransform(flat, seen - shift)
+    size = (right - left, bottom - top)
     image = cv2.warpPerspective(small, way, size)
     cover = cv2.warpPerspective(there, way, size)[:, :, None]
-    return np.clip(frame * (1 - cover) + image * cover, 0, 255).astype(np.uint8), seen
+    result = frame.copy()
+    part = result[top:bottom, left:right]
+    part[:] = np.clip(part * (1 - cover) + image * cover, 0, 255).astype(np.uint8)
+    return result, seen
+
+
+@functools.cache
+def grain() -> Image:
+    """The noise of a sensor, larger than a picture, so that each takes another part of it."""
+    size = (HIGH + 64, WIDE + 64, 3)
+    noise = np.random.default_rng(0).standard_normal(size, np.float32) * 3
+    return np.rint(noise).astype(np.int16)
 
 
 def glare(rng: Rng) -> Optics:
@@ -89,7 +105,7 @@ def glare(rng: Rng) -> Optics:
         dx = (columns + amp * np.sin(along / wave * 6.28)).astype(np.float32)
         dy = (rows + amp * np.cos(along / wave * 5.1)).astype(np.float32)
         image = cv2.remap(image, dx, dy, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
-        result = image.astype(np.float32) * 0.86 + 24
+        result = image.astype(np.float32) * np.float32(0.86) + 24
         size = max(np.ptp(seen[:, 0]), np.ptp(seen[:, 1]))
         wander = frame_rng.normal(0, 0.06, (count, 2))
         for i in range(count):
@@ -97,7 +113,7 @@ def glare(rng: Rng) -> Optics:
             u = (columns - x) * np.cos(way[i]) + (rows - y) * np.sin(way[i])
             v = (rows - y) * np.cos(way[i]) - (columns - x) * np.sin(way[i])
             fall = (u / (broad[i] * size)) ** 2 + (v / (long[i] * size)) ** 2
-            result += (power[i] * np.exp(-fall))[:, :, None]
+            result += (power[i] * np.exp(-fall.astype(np.float32)))[:, :, None].astype(np.float32)
         return np.clip(result, 0, 255).astype(np.uint8)
 
     return optics

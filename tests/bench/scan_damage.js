@@ -3,8 +3,8 @@
  * what ours made of it. A picture is a line of JSON (width, height, fresh, plain) and its bytes.
  */
 import { readFileSync } from 'node:fs';
+import { makePatientReader } from '../../pwa/scan/answer.js';
 import { codeOf } from '../../pwa/scan/codes.js';
-import { makeDeepReader } from '../../pwa/scan/deep.js';
 import { prepareReader, readPicture } from '../../pwa/scan/reader.js';
 
 const WASM = new URL('../../pwa/vendor/zxing-wasm/reader/zxing_reader.wasm', import.meta.url);
@@ -18,7 +18,7 @@ const codesOf = (sightings) => [
   ...new Set(sightings.map(({ text }) => codeOf(text)).filter((code) => code !== null)),
 ];
 
-let deep = makeDeepReader(ADDRESS);
+let patient = makePatientReader(ADDRESS);
 let rest = Buffer.alloc(0);
 /** @type {{width: number, height: number, fresh: boolean, only: string} | null} */
 let head = null;
@@ -43,10 +43,10 @@ for await (const chunk of process.stdin) {
 
 /** @param {{width: number, height: number, fresh: boolean, data: Uint8ClampedArray}} picture */
 async function answer(picture) {
-  if (picture.fresh) deep = makeDeepReader(ADDRESS);
+  if (picture.fresh) patient = makePatientReader(ADDRESS);
   const fast = codesOf(await readPicture(picture));
   const plain = [...new Set([...fast, ...codesOf(await readPicture(picture, true))])];
   const begun = performance.now();
-  const ours = codesOf(picture.deep ? deep(picture) : []);
-  return { plain, ours: [...new Set([...plain, ...ours])], ms: performance.now() - begun };
+  const ours = codesOf(picture.deep ? await patient(picture) : []);
+  return { plain, ours: [...new Set([...fast, ...ours])], ms: performance.now() - begun };
 }
