@@ -1,7 +1,7 @@
 """Inspection through a bag, and a blank label given to a new part: few taps, everything kept."""
 
-import io
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from journeys.bench_scene import BAG, PUSHRODS, bag, bench_drafts, judged, kept
@@ -97,15 +97,16 @@ def test_what_was_answered_is_still_there_after_the_page_was_lost(lamp: Page) ->
     assert kept(lamp, "inspection", PUSHRODS[0]) == []
 
 
-def test_a_photo_is_turned_upright_and_reduced_and_kept_with_the_inspection(lamp: Page) -> None:
-    picture, file = Image.effect_noise((4000, 3000), 90).convert("RGB"), io.BytesIO()
+def test_a_photo_is_turned_upright_and_reduced_and_kept_with_the_inspection(
+    lamp: Page, tmp_path: Path
+) -> None:
     turned = Image.Exif()
     turned[0x0112] = 6
-    picture.save(file, "JPEG", quality=95, exif=turned)
-    lamp.locator(".extras input").set_input_files(
-        {"name": "big.jpg", "mimeType": "image/jpeg", "buffer": file.getvalue()}
-    )
-    expect(lamp.locator(".shots img")).to_be_visible()
+    picture = tmp_path / "big.jpg"
+    Image.effect_noise((3000, 2200), 90).convert("RGB").save(picture, quality=95, exif=turned)
+    assert picture.stat().st_size > 2 * 1024 * 1024
+    lamp.locator(".extras input").set_input_files(picture, timeout=30_000)
+    expect(lamp.locator(".shots img")).to_be_visible(timeout=20_000)
     press(lamp, "Machine")
     Hand(lamp).settle()
     Hand(lamp).press(lamp.locator(".act"))
