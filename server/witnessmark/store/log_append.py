@@ -1,5 +1,6 @@
 """Push is append: number what is new, answer for each, keep head, count and digest."""
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import NamedTuple
@@ -92,7 +93,7 @@ class _Batch:
         self.now_ms = now_ms
         self.too_far = write_stamp(now_ms + AHEAD_MS + 1)
         self.rows: list[EntryRow] = []
-        self.numbers: list[tuple[str, int]] = []
+        self.numbers: dict[str, list[int]] = defaultdict(list)
         self.digests: list[int] = []
         self.last_order: str | None = None
 
@@ -117,7 +118,7 @@ class _Batch:
         # Who carried it is only worth a word where that is not who made it.
         carrier = None if device == self.carrier else self.carrier
         self.rows.append((self.workshop, seq, id_, order, carrier, text))
-        self.numbers.append((device, facts["n"]))
+        self.numbers[device].append(facts["n"])
         self.digests.append(digest(text, order))
         self.known[id_] = (seq, order, text)
         return Taken(seq, order)

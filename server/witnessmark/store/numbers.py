@@ -2,8 +2,7 @@
 
 import json
 from bisect import bisect_right
-from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from sqlalchemy import Connection, delete, insert, select
 
@@ -14,13 +13,10 @@ _DOUBLES_KEPT = 100  # the smallest ones, so that the order of arrival makes no 
 Runs = list[list[int]]
 
 
-def note_numbers(connection: Connection, workshop: str, made: Iterable[tuple[str, int]]) -> None:
-    """Add the own numbers of newly taken entries to what is known of their devices."""
-    news: dict[str, list[int]] = defaultdict(list)
-    for device, n in made:
-        news[device].append(n)
+def note_numbers(connection: Connection, workshop: str, made: Mapping[str, list[int]]) -> None:
+    """Add the own numbers of newly taken entries, by device, to what is known of these."""
     table = tables.numbered.c
-    for device, numbers in sorted(news.items()):
+    for device, numbers in sorted(made.items()):
         where = (table.workshop == workshop, table.device == device)
         row = connection.execute(select(table.runs, table.doubles).where(*where)).first()
         runs, doubles = (json.loads(row[0]), json.loads(row[1])) if row else ([], [])

@@ -135,7 +135,8 @@ class Store:
         raises: LogForked
         """
         done = sync(self.engine, one, cursor, offers, room, now_ms=self.now_ms())
-        self._note_contact(one)
+        if not any(isinstance(offer, Offered) for offer in offers):
+            self._note_contact(one)
         return done
 
     def _note_contact(self, one: Bearer) -> None:

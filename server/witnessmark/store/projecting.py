@@ -15,7 +15,7 @@ from witnessmark.store.gathering import News, gathered, new_lines, touched
 from witnessmark.store.log_append import read_head
 from witnessmark.store.typed_rows import Row, rows_of
 
-_ENTRIES_AT_ONCE = 10_000
+_ENTRIES_AT_ONCE = 20_000
 _SUBJECTS_AT_ONCE = 200
 # Where the subject's id stands in each table that follows from it.
 _OWNED = (

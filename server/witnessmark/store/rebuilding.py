@@ -1,6 +1,7 @@
 """The proof that the tables are only a view: drop them, replay the log, compare row by row."""
 
 import json
+from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
@@ -48,12 +49,12 @@ def _recount(connection: Connection, workshop: str) -> list[str]:
     """Head, count, digest and the devices' own numbers, from the entries themselves."""
     total, count, last = 0, 0, 0
     latest: str | None = None
-    made: list[tuple[str, int]] = []
+    made: dict[str, list[int]] = defaultdict(list)
     for row in _entries(connection, workshop):
         total = added(total, [digest(row.text, row.order)])
         count, last = count + 1, row.seq
         facts = json.loads(row.text)
-        made.append((facts["device"], facts["n"]))
+        made[facts["device"]].append(facts["n"])
         latest = max(latest or "", row.order or facts["stamp"])
     note_numbers(connection, workshop, made)
     kept = read_head(connection, workshop)

@@ -4,6 +4,7 @@ import json
 import os
 import shutil
 import zipfile
+from collections import defaultdict
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from typing import Any
@@ -97,7 +98,7 @@ class _Copy:
         self.total = 0
         self.latest = ""
         self.rows: list[EntryRow] = []
-        self.numbers: list[tuple[str, int]] = []
+        self.numbers: dict[str, list[int]] = defaultdict(list)
 
     def add(self, line: Any) -> bool:
         """Take one line; False when its number is not the next one."""
@@ -107,7 +108,7 @@ class _Copy:
         self.total = added(self.total, [digest(text, order)])
         self.latest = max(self.latest, order or facts["stamp"])
         self.rows.append((self.workshop, self.count, facts["id"], order, line.get("carrier"), text))
-        self.numbers.append((facts["device"], facts["n"]))
+        self.numbers[facts["device"]].append(facts["n"])
         if len(self.rows) >= _ROWS_AT_ONCE:
             self.write()
         return bool(line["seq"] == self.count)
@@ -117,7 +118,7 @@ class _Copy:
         if self.rows:
             insert_entries(self.connection, self.rows)
             note_numbers(self.connection, self.workshop, self.numbers)
-        self.rows, self.numbers = [], []
+        self.rows, self.numbers = [], defaultdict(list)
         figures = {"head": self.count, "count": self.count, "digest": as_hex(self.total)}
         here = tables.workshop.c.id == self.workshop
         change = update(tables.workshop).where(here)
