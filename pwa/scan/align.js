@@ -37,7 +37,7 @@ export function alignStep(plane, way, pattern, stiffness) {
   const line = new Float64Array(8);
   const { p: ps, q: qs, weight } = pattern;
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0] = way;
-  const reach = Math.max(0.5, (Math.hypot(a, d) + Math.hypot(b, e)) * (SOFT / pattern.modules));
+  const reach = reachOf(way, pattern.modules);
   for (let i = 0; i < ps.length; i += 1) {
     if (weight[i] === 0) continue;
     const p = /** @type {number} */ (ps[i]);
@@ -45,16 +45,8 @@ export function alignStep(plane, way, pattern, stiffness) {
     const w = g * p + h * q + 1;
     const x = (a * p + b * q + c) / w;
     const y = (d * p + e * q + f) / w;
-    const east = brightness(plane, x + reach, y);
-    const west = brightness(plane, x - reach, y);
-    const south = brightness(plane, x, y + reach);
-    const north = brightness(plane, x, y - reach);
-    const off = distance(pattern, i, (east + west + south + north) / 4);
-    const trust = Math.abs(off) >= DIRT ? 0 : (1 - (off / DIRT) ** 2) ** 2;
+    const { gx, gy, off, trust } = slope(plane, pattern, i, x, y, reach);
     if (trust === 0) continue;
-    const scale = 1 / (2 * reach * /** @type {number} */ (pattern.half[i]));
-    const gx = (east - west) * scale;
-    const gy = (south - north) * scale;
     line[0] = (gx * p) / w;
     line[1] = (gx * q) / w;
     line[2] = gx / w;
@@ -67,6 +59,36 @@ export function alignStep(plane, way, pattern, stiffness) {
     addTo(sums, right, line, -off, trust * /** @type {number} */ (weight[i]));
   }
   return move(way, sums, right, stiffness);
+}
+
+/**
+ * @param {Way} way
+ * @param {number} modules
+ * @returns {number} over how many pixels to each side slopes are taken
+ */
+function reachOf([a = 0, b = 0, , d = 0, e = 0], modules) {
+  return Math.max(0.5, (Math.hypot(a, d) + Math.hypot(b, e)) * (SOFT / modules));
+}
+
+/**
+ * How far the picture is from what a sample should be, how it changes there, and whether that is
+ * to be trusted (0 to 1).
+ * @param {Plane} plane
+ * @param {Pattern} pattern
+ * @param {number} i
+ * @param {number} x
+ * @param {number} y
+ * @param {number} reach
+ */
+function slope(plane, pattern, i, x, y, reach) {
+  const east = brightness(plane, x + reach, y);
+  const west = brightness(plane, x - reach, y);
+  const south = brightness(plane, x, y + reach);
+  const north = brightness(plane, x, y - reach);
+  const off = distance(pattern, i, (east + west + south + north) / 4);
+  const trust = Math.abs(off) >= DIRT ? 0 : (1 - (off / DIRT) ** 2) ** 2;
+  const scale = 1 / (2 * reach * /** @type {number} */ (pattern.half[i]));
+  return { gx: (east - west) * scale, gy: (south - north) * scale, off, trust };
 }
 
 /**

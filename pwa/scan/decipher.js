@@ -15,7 +15,7 @@ import { nearestWord } from './nearest.js';
 const SURE = 0.15;
 /** Chance of an accepted block being another's: 1 in 2 to this power, before the check sign. */
 const MARGIN = 24;
-const TRIES = 12;
+const TRIES = 8;
 
 /**
  * @param {Float32Array} beliefs per module: above 0 dark, below 0 light, up to 1 how sure

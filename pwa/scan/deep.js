@@ -2,7 +2,7 @@
  * The patient way to read spoilt labels: find the symbol by what is left of it, believe each module
  * as far as it can be seen, add up what several pictures and twin symbols show, and decipher.
  */
-import { alikeness, beliefs } from './believe.js';
+import { alikeness, beliefs, focused } from './believe.js';
 import { decipher } from './decipher.js';
 import { layoutOf } from './layout.js';
 import { boxOf, locate } from './locate.js';
@@ -72,13 +72,16 @@ export function makeDeepReader(address) {
    * @param {Picture} picture
    * @returns {string | null}
    */
-  function readSymbol({ way, version }, plane, picture) {
+  function readSymbol({ way, version, score }, plane, picture) {
     const { side } = layoutOf(version);
-    const text = decipher(beliefs(plane, way, side), version, address);
-    if (text !== null) return text;
-    for (const channel of OTHER_CHANNELS) {
-      const other = decipher(beliefs(planeOf(picture, channel), way, side), version, address);
-      if (other !== null) return other;
+    const grey = beliefs(plane, way, side);
+    for (const seen of [grey, focused(grey, side)]) {
+      const text = decipher(seen, version, address);
+      if (text !== null) return text;
+    }
+    for (const channel of score > LIKE_A_LABEL ? OTHER_CHANNELS : []) {
+      const text = decipher(beliefs(planeOf(picture, channel), way, side), version, address);
+      if (text !== null) return text;
     }
     return null;
   }

@@ -84,16 +84,26 @@ export function surroundings(values, side) {
  */
 export function tighten(plane, way, side, anchors, reaches, fixed) {
   for (const reach of reaches) {
-    const values = sampleModules(plane, way, side);
-    const { middle, half } = surroundings(values, side);
-    const seen = values.map((value, i) => {
-      const sure = fixed?.[i] ?? 0;
-      return sure !== 0 ? -sure : soft((value - (middle[i] ?? 0)) / (half[i] ?? 1));
-    });
-    const pattern = edges(seen, middle, half, side);
+    const pattern = patternSeen(sampleModules(plane, way, side), side, fixed);
     weigh(pattern.weight, side, anchors, reach);
     alignStep(plane, way, pattern, reach < side * 0.7 ? 0.05 : 0.001);
   }
+}
+
+/**
+ * What the picture should look like if each module is what it seems to be, or must be.
+ * @param {Float32Array} values
+ * @param {number} side
+ * @param {Int8Array} [fixed]
+ * @returns {import('./align.js').Pattern}
+ */
+function patternSeen(values, side, fixed) {
+  const { middle, half } = surroundings(values, side);
+  const seen = values.map((value, i) => {
+    const sure = fixed?.[i] ?? 0;
+    return sure !== 0 ? -sure : soft((value - (middle[i] ?? 0)) / (half[i] ?? 1));
+  });
+  return edges(seen, middle, half, side);
 }
 
 /**
