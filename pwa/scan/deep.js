@@ -72,15 +72,9 @@ export function makeDeepReader(address) {
    * @param {Picture} picture
    * @returns {string | null}
    */
-  function readSymbol({ way, version, score }, plane, picture) {
-    const { side } = layoutOf(version);
-    const grey = beliefs(plane, way, side);
-    for (const seen of [grey, focused(grey, side)]) {
-      const text = decipher(seen, version, address);
-      if (text !== null) return text;
-    }
-    for (const channel of score > LIKE_A_LABEL ? OTHER_CHANNELS : []) {
-      const text = decipher(beliefs(planeOf(picture, channel), way, side), version, address);
+  function readSymbol(symbol, plane, picture) {
+    for (const seen of beliefsIn(symbol, plane, picture)) {
+      const text = decipher(seen, symbol.version, address);
       if (text !== null) return text;
     }
     return null;
@@ -97,4 +91,20 @@ function look(picture) {
   if (symbols.length > 0) return { symbols, plane };
   const red = planeOf(picture, 'red');
   return { symbols: locate(red).symbols, plane: red };
+}
+
+/**
+ * What may be believed of a symbol, one after the other as long as none is readable.
+ * @param {Symbol} symbol
+ * @param {import('./planes.js').Plane} plane
+ * @param {Picture} picture
+ * @returns {Generator<Float32Array, void>}
+ */
+function* beliefsIn({ way, version, score }, plane, picture) {
+  const { side } = layoutOf(version);
+  const grey = beliefs(plane, way, side);
+  yield grey;
+  yield focused(grey, side);
+  if (score <= LIKE_A_LABEL) return;
+  for (const channel of OTHER_CHANNELS) yield beliefs(planeOf(picture, channel), way, side);
 }
