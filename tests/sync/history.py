@@ -56,7 +56,7 @@ class History:
         self.kept: set[str] = set()
         self.poison: set[str] = set()
         self.late: list[Ask] = []
-        self.dying: str | None = None
+        self.dying: set[int] = set()
         self.calm = False
         self.bench = Bench(self.dice)
 
@@ -91,8 +91,15 @@ class History:
         """The phone is killed while it waits, before or after the computer heard it."""
         if self.dice.random() < 0.5:
             self.computer.answer(ask)
-        self.dying = fault
-        self.phones.begin("kill", name=ask["phone"], flat=fault == "flat")
+        self.dying.add(self.phones.begin("kill", name=ask["phone"], flat=fault == "flat"))
+
+    def buried(self) -> None:
+        """Every page that was killed has begun anew."""
+        while self.dying:
+            serial = self.dying.pop()
+            while serial not in self.phones.told:
+                self.phones.read()
+            self.phones.told.pop(serial)
 
     # What happens
 
@@ -133,13 +140,11 @@ class History:
 
     def sync(self, name: str) -> None:
         """The phone tries; whatever becomes of it."""
-        self.dying = None
         serial = self.phones.begin("sync", name=name)
-        while serial not in self.phones.told and self.dying is None:
+        while serial not in self.phones.told and not self.dying:
             self.phones.read()
         self.phones.told.pop(serial, None)
-        if self.dying:
-            self.phones.do("look", name=name)
+        self.buried()
 
     def revoke(self, name: str) -> None:
         """Shut out at the computer; paired again by the owner later."""
@@ -168,6 +173,7 @@ class History:
         """One thing happens somewhere."""
         name = self.dice.choice(self.names)
         self.tick(name)
+        self.buried()
         happens = drawn(self.dice, HAPPENS)
         if happens == "backup":
             self.computer.backup(self.dice.choice(["command", "folder"]))
@@ -197,6 +203,7 @@ class History:
     def evening(self) -> None:
         """No faults any more: every phone comes home, and again after two hours."""
         self.calm = True
+        self.buried()
         for _ in range(3):
             self.computer.clock += 2 * HOUR_MS
             for name in self.names:
