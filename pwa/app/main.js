@@ -24,9 +24,11 @@ async function start() {
     const store = await openStore();
     await readSettings(store);
     await watchDemo(store);
+    page.replaceChildren();
     render(html`<${App} store=${store} />`, page);
     watchUpdates(store);
   } catch (error) {
+    page.replaceChildren();
     render(html`<${Broken} what="store" />`, page);
     reportError(error);
   }

@@ -230,6 +230,19 @@ def test_without_a_network_it_says_what_the_computer_is_needed_for(
         phone.page.context.set_offline(False)
 
 
+def test_a_file_that_did_not_come_is_asked_for_again(phone: DemoPhone) -> None:
+    browser = phone.page.context.browser
+    assert browser
+    stranger = browser.new_context()
+    try:
+        page = stranger.new_page()
+        page.route("**/app/icons.js", lambda route: route.abort(), times=1)
+        page.goto(f"{phone.house.address}/more")
+        page.get_by_role("heading", name="More").wait_for()
+    finally:
+        stranger.close()
+
+
 def test_typed_words_stay_words_in_a_field(phone: DemoPhone) -> None:
     phone.open("/find")
     field = phone.page.get_by_role("searchbox")
