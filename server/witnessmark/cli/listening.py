@@ -131,7 +131,7 @@ class Listening(wsgi.Server):
         self.address = address
         self.max_request_header_size = 64 * 1024
         # Waiting connections cost no worker; a page of many small files keeps several open.
-        self.keep_alive_conn_limit = None
+        self.keep_alive_conn_limit = 1000
 
     def process_conn(self, conn: Any) -> None:
         """Give a connection that has something to say to a worker; let a new one wait for that."""
