@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '175b82eb87bd';
+const VERSION = '9a6223e857f4';
 
 /** @type {string[]} */
 const FILES = [
@@ -136,6 +136,7 @@ const FILES = [
   '/app/screens/wrench.js',
   '/app/screens/wrenches.js',
   '/app/settings.js',
+  '/app/start.js',
   '/app/texts/desk.js',
   '/app/texts/errors.js',
   '/app/texts/forms.js',
