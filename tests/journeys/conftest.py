@@ -20,7 +20,7 @@ AudioContext.prototype.createOscillator = function () { felt.tones += 1; return 
 """
 
 
-@pytest.fixture(scope="package")
+@pytest.fixture(scope="module")
 def workshop(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Garage]:
     with garage(tmp_path_factory.mktemp("garage") / "data") as here:
         yield here
@@ -28,7 +28,7 @@ def workshop(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Garage]:
             here.process.stdout.close()
 
 
-@pytest.fixture(scope="package")
+@pytest.fixture(scope="module")
 def chrome() -> Iterator[Browser]:
     with sync_playwright() as player:
         browser = player.chromium.launch(executable_path=chromium(), args=[*QUIET])

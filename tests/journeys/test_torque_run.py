@@ -208,6 +208,7 @@ def test_nothing_counts_as_kept_while_the_phone_is_full(open_bench: Opener) -> N
     expect(page.locator("[aria-live=assertive]")).to_contain_text("Not kept")
     page.evaluate("() => { IDBObjectStore.prototype.put = globalThis.put }")
     assert len(kept(page, "pull")) == full["pulls"]
+    hand.settle()
     hand.press(panel.get_by_role("button", name="Try again"))
     expect(panel).to_be_hidden()
     expect(page.locator(".act")).to_contain_text("Confirm 10")
