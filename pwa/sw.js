@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '9a6223e857f4';
+const VERSION = '1833a0b668ef';
 
 /** @type {string[]} */
 const FILES = [
@@ -105,6 +105,7 @@ const FILES = [
   '/app/run/ready.js',
   '/app/run/reason.js',
   '/app/run/sitting.js',
+  '/app/run/source_line.js',
   '/app/run/typed.js',
   '/app/run/use_joint.js',
   '/app/run/use_run.js',

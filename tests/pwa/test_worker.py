@@ -40,6 +40,15 @@ class Pages(SimpleHTTPRequestHandler):
         """Nobody reads it."""
 
 
+class Server(ThreadingHTTPServer):
+    """A tab that closes in the middle of a file is no fault."""
+
+    daemon_threads = True
+
+    def handle_error(self, *_: Any) -> None:
+        """Nobody reads it."""
+
+
 class Site:
     """A folder that is served, and the version of the page that lies in it."""
 
@@ -68,8 +77,7 @@ class Site:
 @pytest.fixture
 def site(tmp_path: Path) -> Iterator[Site]:
     found = Site(tmp_path / "site")
-    server = ThreadingHTTPServer(("127.0.0.1", 0), partial(Pages, directory=str(found.folder)))
-    server.daemon_threads = True
+    server = Server(("127.0.0.1", 0), partial(Pages, directory=str(found.folder)))
     thread = threading.Thread(target=server.serve_forever)
     thread.start()
     found.address = f"http://127.0.0.1:{server.server_port}"  # type: ignore[attr-defined]
