@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1833a0b668ef';
+const VERSION = '14ebc895515f';
 
 /** @type {string[]} */
 const FILES = [

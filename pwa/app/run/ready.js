@@ -9,6 +9,7 @@ import { figures, named, namedFirst, passSays, spokenValue, written } from './fi
 import { FlagLine } from './flagged.js';
 import { RunFrame, RunView, StruckLine } from './frame.js';
 import { useRunKeys } from './keys.js';
+import { SourceLine } from './source_line.js';
 
 /**
  * @param {any} props view, casting, wrench, chosen, notice, leave, confirm, theRest, choose, go
@@ -84,7 +85,7 @@ function Tool({ view, wrench }) {
   const source = view.programme.source ?? t('run.unsourced');
   return html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`} aria-label=${t('run.change.spoken')}>
     <${Icon} name="i-wrench" /><span><b>${wrench?.name ?? t('run.no-wrench')}</b>
-    <span class="soft-line">${[lubricant, source].filter(Boolean).join(' · ')}</span></span><em>${t('run.change')}</em></a>`;
+    ${lubricant && html`<span class="soft-line">${lubricant}</span>`}<${SourceLine} source=${source} /></span><em>${t('run.change')}</em></a>`;
 }
 
 /** @param {any} props */
