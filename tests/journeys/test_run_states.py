@@ -206,6 +206,7 @@ def test_keys_confirm_once_and_open_reading_strike_out_and_the_way_back(
     page.keyboard.press("r")
     page.wait_for_url("**/reading")
     page.go_back()
+    expect(page.locator(".act")).to_contain_text("Confirm 10")
     page.keyboard.press("s")
     page.wait_for_url("**/strike/**")
     page.go_back()
