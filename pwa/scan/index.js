@@ -8,7 +8,7 @@ export { readWedge } from './wedge.js';
 
 /** @typedef {import('./codes.js').Found} Found */
 /** @typedef {import('./watch.js').State} State */
-/** @typedef {import('./watch.js').Hearers & {torch?: boolean, lens?: string, address?: string}} Wishes */
+/** @typedef {import('./watch.js').Hearers & {torch?: boolean, lens?: string}} Wishes */
 /**
  * @typedef {object} Scan
  * @property {() => void} stop
@@ -28,7 +28,7 @@ export { readWedge } from './wedge.js';
  */
 export function startScan(video, wishes) {
   const watch = makeWatch(wishes);
-  const readers = [openReader('fast'), openReader('slow', wishes.address)];
+  const readers = [openReader('fast'), openReader('slow')];
   const eye = makeEye(video, { ...wishes, say: watch.say, onPicture: show });
 
   /** @param {() => boolean} current whether an answer is still wanted */

@@ -11,13 +11,10 @@
 
 /**
  * @param {'fast' | 'slow'} manner
- * @param {string} [address] the origin that most labels carry
  * @returns {Reader}
  */
-export function openReader(manner, address = location.origin) {
-  const script = new URL('./worker.js', import.meta.url);
-  script.searchParams.set('address', address);
-  const worker = new Worker(script, {
+export function openReader(manner) {
+  const worker = new Worker(new URL('./worker.js', import.meta.url), {
     type: 'module',
     name: manner,
   });

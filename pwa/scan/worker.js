@@ -1,8 +1,8 @@
-/** A reading worker: its name says in which manner it reads, its address whose labels are usual. */
+/** A reading worker: its name says in which manner it reads. */
 import { makeAnswerer } from './answer.js';
 
-const address = new URL(self.location.href).searchParams.get('address') ?? undefined;
-const answer = makeAnswerer(self.name === 'slow' ? 'slow' : 'fast', address);
+// Most labels carry the address from which this page came.
+const answer = makeAnswerer(self.name === 'slow' ? 'slow' : 'fast', self.location.origin);
 
 self.onmessage = async ({ data }) => {
   try {
