@@ -1,7 +1,7 @@
 """Reading a request's body: bounded before it is read, unzipped in pieces, parsed once."""
 
 import zlib
-from typing import Any
+from typing import IO, Any
 
 from flask import request
 from werkzeug.exceptions import HTTPException
@@ -50,11 +50,19 @@ def read_at_most(most: int) -> bytes:
     if (request.content_length or 0) > most:
         raise TooMuch(trouble=f"it has more than {most} bytes")
     raw = bytearray()
-    while piece := stream.read(min(_PIECE, most + 1 - len(raw))):
+    while piece := _piece(stream, min(_PIECE, most + 1 - len(raw))):
         raw += piece
         if len(raw) > most:
             raise TooMuch(trouble=f"it has more than {most} bytes")
     return bytes(raw)
+
+
+def _piece(stream: IO[bytes], most: int) -> bytes:
+    try:
+        return stream.read(most)
+    except (OSError, ValueError) as error:
+        # So the server's reader says that chunks are broken, or that the sender fell silent.
+        raise NotJson(trouble="it did not arrive as it was announced") from error
 
 
 def _unzipped() -> bytes:
@@ -77,6 +85,8 @@ def _unzipped() -> bytes:
 def drain() -> None:
     """Read on to the end of a body nobody wanted, so that the answer can be heard."""
     left = _DRAINED
+    if (request.content_length or 0) > left:
+        return  # Its end would not be reached; who only announced it is answered at once.
     try:
         while left > 0 and (piece := request.stream.read(_PIECE)):
             left -= len(piece)

@@ -12,7 +12,8 @@ from witnessmark.api.sync import numbered
 from witnessmark.errors import RequestShape
 from witnessmark.store.log_read import PAGE_ENTRIES
 
-_WHOLE = re.compile(r"\d{1,16}", re.ASCII)
+_WHOLE = re.compile(r"\d+", re.ASCII)
+_MOST_DIGITS = 20  # longer numbers are cut, and still lie beyond any log
 _INTEGER = {"type": "integer", "minimum": 0}
 _AFTER = {"name": "after", "required": False, "schema": _INTEGER}
 _LIMIT = {"name": "limit", "required": False, "schema": _INTEGER}
@@ -42,4 +43,4 @@ def whole(name: str, otherwise: int) -> int:
         return otherwise
     if not _WHOLE.fullmatch(given):
         raise RequestShape(what=name, trouble="is no whole number from 0 on")
-    return int(given)
+    return int(given[:_MOST_DIGITS])

@@ -12,13 +12,15 @@ from witnessmark.api.keys import bearer, store
 from witnessmark.api.routing import JSON, Routes
 from witnessmark.api.shapes import SyncAnswer, SyncRequest
 from witnessmark.errors import Refusal, RequestShape, TooMuch
+from witnessmark.log.clean import Flaw
 from witnessmark.log.entry import take, unwrapped
 from witnessmark.store import Cursor, Offered, Synced, Taken, offered
 from witnessmark.store.ids import moment
 from witnessmark.store.log_read import PAGE_ENTRIES
 
 MOST_ENTRIES = 2_000
-_CURSOR = re.compile(r"(\d{1,20})\.([0-9a-f]{8})", re.ASCII)
+_CURSOR = re.compile(r"(\d+)\.([0-9a-f]{8})", re.ASCII)
+_MOST_DIGITS = 20  # no log has as many entries; longer numbers are cut, and still lie beyond it
 
 routes = Routes("sync", "Entries in and out, in one round trip.")
 
@@ -48,14 +50,24 @@ def _cursor(given: object) -> Cursor | None:
     found = _CURSOR.fullmatch(given) if type(given) is str else None
     if found is None:
         raise RequestShape(what="cursor", trouble="is no number, dot and eight hex digits")
-    return Cursor(int(found[1]), found[2])
+    return Cursor(int(found[1][:_MOST_DIGITS]), found[2])
 
 
 def _room(wanted: dict[str, Any]) -> int:
     room = wanted.get("room", PAGE_ENTRIES)
+    if _beyond(room):
+        return PAGE_ENTRIES
     if type(room) is not int or room < 0:
         raise RequestShape(what="room", trouble="is no whole number from 0 on")
     return min(room, PAGE_ENTRIES)
+
+
+def _beyond(room: object) -> bool:
+    """Whether this is a whole number too great for an entry; as room it only means plenty."""
+    if not isinstance(room, Flaw):
+        return False
+    number = str(room.refusal.facts.get("number", "")).rstrip("…")
+    return number.isascii() and number.isdigit()
 
 
 def _offer(item: object) -> Offered | Refusal:
