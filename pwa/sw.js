@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '14ebc895515f';
+const VERSION = '45bc79924a63';
 
 /** @type {string[]} */
 const FILES = [
