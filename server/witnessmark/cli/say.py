@@ -1,13 +1,18 @@
 """Sentences in the terminal."""
 
 import json
+import os
 import sys
 
 
 def say(text: str = "") -> None:
     """Tell a line at once, also when another program is reading along."""
-    sys.stdout.write(text + "\n")
-    sys.stdout.flush()
+    try:
+        sys.stdout.write(text + "\n")
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Who reads no longer loses nothing; Python itself would stumble over it at the end.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def say_drawing(text: str) -> bool:
