@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '45bc79924a63';
+const VERSION = '984cd051349e';
 
 /** @type {string[]} */
 const FILES = [
