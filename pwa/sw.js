@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '984cd051349e';
+const VERSION = '17a55226583d';
 
 /** @type {string[]} */
 const FILES = [
@@ -265,10 +265,14 @@ const FILES = [
   '/store/wire.js',
   '/store/workshops.js',
   '/store/zip.js',
+  '/trade/amounts.js',
+  '/trade/exact.js',
   '/trade/label.js',
+  '/trade/number.js',
   '/trade/sequence.js',
   '/trade/torque.js',
   '/trade/unit_errors.js',
+  '/trade/unit_words.js',
   '/trade/units.js',
   '/trade/wrench.js',
   '/vendor/htm/htm.js',

@@ -49,3 +49,24 @@ export class UnitsDiffer extends TradeError {
   static says = '{unit} and {other} do not measure the same thing.';
   static nextStep = 'Choose the unit from the keys.';
 }
+
+/** Colder than anything can be. */
+export class BelowAbsoluteZero extends TradeError {
+  static code = 'temperature-below-zero';
+  static says = '{typed} is below the absolute zero.';
+  static nextStep = 'Read the thermometer again, and look at the unit.';
+}
+
+/** A bare number where an amount with its unit belongs. */
+export class NoQuantity extends TradeError {
+  static code = 'quantity-missing';
+  static says = 'The {argument} has no unit.';
+  static nextStep = 'Give the number together with its unit.';
+}
+
+/** An amount of something else than the rule wants. */
+export class WrongQuantity extends TradeError {
+  static code = 'quantity-wrong';
+  static says = 'The {argument} is not in a unit of {wanted}.';
+  static nextStep = 'Choose a unit of that quantity.';
+}

@@ -59,3 +59,27 @@ class UnitsDiffer(TradeError):
     code = "units-differ"
     says = "{unit} and {other} do not measure the same thing."
     next_step = "Choose the unit from the keys."
+
+
+class BelowAbsoluteZero(TradeError):
+    """Colder than anything can be."""
+
+    code = "temperature-below-zero"
+    says = "{typed} is below the absolute zero."
+    next_step = "Read the thermometer again, and look at the unit."
+
+
+class NoQuantity(TradeError):
+    """A bare number where an amount with its unit belongs."""
+
+    code = "quantity-missing"
+    says = "The {argument} has no unit."
+    next_step = "Give the number together with its unit."
+
+
+class WrongQuantity(TradeError):
+    """An amount of something else than the rule wants."""
+
+    code = "quantity-wrong"
+    says = "The {argument} is not in a unit of {wanted}."
+    next_step = "Choose a unit of that quantity."

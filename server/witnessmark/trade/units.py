@@ -1,60 +1,39 @@
-"""Closed lists of unit words, and numbers as people type them.
-
-Text of a person never reaches pint's parser: it reads "35 Nm" as a textile unit.
-pint cannot tell torque from energy either, so every word belongs to one quantity here.
-"""
+"""Units: amounts in words of closed lists, converted exactly, shown without losing a digit."""
 
 from __future__ import annotations
 
+import inspect
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache
-from typing import Any
+from functools import cache, wraps
+from typing import Any, ParamSpec, TypeAlias, TypeVar
 
 import pint
 
+from witnessmark.trade import amounts, number, unit_words
 from witnessmark.trade.unit_errors import (
-    NumberMissing,
-    NumberNegative,
-    NumberTooLong,
-    NumberTwoMeanings,
+    BelowAbsoluteZero,
+    NoQuantity,
     NumberUnclear,
     UnitsDiffer,
     UnitUnknown,
+    WrongQuantity,
 )
 
-UNIT_WORDS: dict[str, dict[str, str]] = {
-    "torque": {
-        "N·m": "newton * meter",
-        "lbf·ft": "pound_force * foot",
-        "lbf·in": "pound_force * inch",
-        "kgf·m": "kilogram_force * meter",
-    },
-    "angle": {"°": "degree"},
-    "force": {"N": "newton", "lbf": "pound_force"},
-    "length": {"mm": "millimeter", "µm": "micrometer", "in": "inch", "thou": "thou"},
-    "pressure": {
-        "kPa": "kilopascal",
-        "bar": "bar",
-        "psi": "pound_force / inch ** 2",
-        "kgf/cm²": "kilogram_force / centimeter ** 2",
-    },
-    "volume": {"cm³": "centimeter ** 3", "in³": "inch ** 3", "L": "liter"},
-    "mass": {"g": "gram", "kg": "kilogram", "oz": "ounce", "lb": "pound"},
-}
-"""Quantity → word on the screen → the registry's expression for it."""
+Quantity: TypeAlias = "pint.Quantity[float]"
+P = ParamSpec("P")
+R = TypeVar("R")
 
+UNIT_WORDS = unit_words.UNIT_WORDS
 TORQUE_WORDS = tuple(UNIT_WORDS["torque"])
 LEAST_DECIMALS = {"torque": 1}
-MOST_DIGITS = 15
+parse_number = number.parse_number
 
 _QUANTITY = {word: quantity for quantity, words in UNIT_WORDS.items() for word in words}
-_PLAIN = re.compile(r"[-−]?[0-9]*[.,]?[0-9]*")
 _KEPT = re.compile(r"-?[0-9]*\.?[0-9]*")
-_THREES = re.compile(r"[1-9][0-9]{0,2}[.,][0-9]{3}")
-_GROUPED = re.compile(r"[1-9][0-9]{0,2}([.,])[0-9]{3}((?!\1)[.,][0-9]+|(\1[0-9]{3})+)")
-_BLANKS = " \t\r\n\u00a0\u202f"
+_ABSOLUTE_ZERO = Fraction("-273.15")
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +55,14 @@ class Measured:
         return float(self.value)
 
 
+@dataclass(frozen=True, slots=True)
+class _Line:
+    """From one unit to another: number * scale + offset."""
+
+    scale: Fraction
+    offset: Fraction
+
+
 @cache
 def _registry() -> pint.UnitRegistry[Any]:
     """The one registry of units; its factors are fractions, so no digit is lost in it.
@@ -90,6 +77,8 @@ def quantity_of(unit: str) -> str:
 
     raises: UnitUnknown.
     source: definition
+    >>> quantity_of("lbf·ft")
+    'torque'
     """
     if not isinstance(unit, str) or unit not in _QUANTITY:
         raise UnitUnknown(unit=unit)
@@ -97,26 +86,70 @@ def quantity_of(unit: str) -> str:
 
 
 @cache
-def _factor(unit: str, to: str) -> Fraction:
-    """How many of the second unit are one of the first, exactly.
+def _unit(word: str) -> Any:
+    return _registry().Unit(UNIT_WORDS[quantity_of(word)][word])
 
-    raises: UnitUnknown; UnitsDiffer.
-    source: NIST Special Publication 811, appendix B.8 (from memory; agrees with pint)
-    """
+
+def _line(source: Any, into: Any) -> _Line:
+    """Both units are of one dimension; two points make the line."""
+    nought, one = (
+        Fraction(_registry().Quantity(Fraction(point), source).to(into).magnitude)
+        for point in (0, 1)
+    )
+    return _Line(one - nought, nought)
+
+
+@cache
+def _between(unit: str, to: str) -> _Line:
     if quantity_of(unit) != quantity_of(to):
         raise UnitsDiffer(unit=unit, other=to)
-    words = UNIT_WORDS[_QUANTITY[unit]]
-    one = _registry().Quantity(Fraction(1), words[unit])
-    return Fraction(one.to(words[to]).magnitude)
+    return _line(_unit(unit), _unit(to))
+
+
+@cache
+def _from(units: Any, word: str) -> tuple[float, _Line]:
+    if units.dimensionality != _unit(word).dimensionality:
+        raise UnitsDiffer(unit=_word_of(units), other=word)
+    line = _line(units, _unit(word))
+    return float(line.scale), line
+
+
+def _word_of(units: Any) -> str:
+    words = (word for word in _QUANTITY if _unit(word) == units)
+    return next(words, "the unit given")
+
+
+def _above_absolute_zero(amount: Fraction, unit: str) -> None:
+    if quantity_of(unit) != "temperature":
+        return
+    line = _between(unit, "°C")
+    if amount * line.scale + line.offset < _ABSOLUTE_ZERO:
+        raise BelowAbsoluteZero(typed=f"{float(amount):g} {unit}")
 
 
 def convert(value: float, unit: str, to: str) -> float:
-    """The same amount in another unit of the same quantity: 35 lbf·ft are 47.45… N·m.
+    """The same amount in another unit of the same quantity; temperatures are points.
 
-    raises: UnitUnknown; UnitsDiffer.
+    raises: UnitUnknown; UnitsDiffer; NotANumber, TooLarge; BelowAbsoluteZero.
     source: NIST Special Publication 811, appendix B.8 (from memory; agrees with pint)
+    >>> round(convert(35, "lbf·ft", "N·m"), 4), convert(20, "°C", "°F")
+    (47.4536, 68.0)
     """
-    return float(Fraction(value) * _factor(unit, to))
+    line = _between(unit, to)
+    amount = Fraction(amounts.finite(value, "amount"))
+    _above_absolute_zero(amount, unit)
+    return float(amount * line.scale + line.offset)
+
+
+def convert_difference(value: float, unit: str, to: str) -> float:
+    """A difference of two amounts in another unit: 18 °F warmer are 10 °C warmer.
+
+    raises: UnitUnknown; UnitsDiffer; NotANumber, TooLarge.
+    source: as convert; definition of the degree Fahrenheit
+    >>> convert_difference(18, "°F", "°C")
+    10.0
+    """
+    return float(Fraction(amounts.finite(value, "amount")) * _between(unit, to).scale)
 
 
 def compare(one: Measured, other: Measured) -> int:
@@ -124,51 +157,13 @@ def compare(one: Measured, other: Measured) -> int:
 
     raises: UnitsDiffer.
     source: definition; factors as in convert
+    >>> compare(Measured("25.4", "mm"), Measured("1", "in"))
+    0
     """
-    left = Fraction(one.value) * _factor(one.unit, other.unit)
+    line = _between(one.unit, other.unit)
+    left = Fraction(one.value) * line.scale + line.offset
     right = Fraction(other.value)
     return (left > right) - (left < right)
-
-
-def parse_number(typed: str, *, one_decimal_key: bool = False, signed: bool = False) -> str:
-    """The plain decimal text of a typed number; "2,5" gives "2.5", "61.0" keeps its nought.
-
-    Point and comma mean the same. Digits in threes ("1,250", "1.234,5") are asked about, never
-    guessed; one_decimal_key says that the sign came from a keypad that has no other meaning for
-    it, so that "1.250" is one and a quarter.
-    raises: NumberMissing, NumberUnclear, NumberTwoMeanings, NumberNegative, NumberTooLong.
-    source: common practice, no source
-    """
-    text = typed.strip(_BLANKS) if isinstance(typed, str) else ""
-    if not text:
-        raise NumberMissing()
-    _refuse_two_meanings(text, one_decimal_key)
-    if not _PLAIN.fullmatch(text) or not any(sign in "0123456789" for sign in text):
-        raise NumberUnclear(typed=text)
-    negative = text[0] in "-−"
-    if negative and not signed:
-        raise NumberNegative(typed=text)
-    whole, _, part = text.lstrip("-−").replace(",", ".").partition(".")
-    if len(whole + part) > MOST_DIGITS:
-        raise NumberTooLong(typed=text)
-    plain = (whole.lstrip("0") or "0") + (f".{part}" if part else "")
-    return f"-{plain}" if negative and plain.strip("0.") else plain
-
-
-def _refuse_two_meanings(text: str, one_decimal_key: bool) -> None:
-    if _THREES.fullmatch(text):
-        if not one_decimal_key:
-            raise NumberTwoMeanings(
-                typed=text, one=text.replace(",", "."), other=re.sub("[.,]", "", text)
-            )
-    elif _GROUPED.fullmatch(text):
-        first, *rest = re.split("[.,]", text)
-        whole, last = "".join([first, *rest[:-1]]), rest[-1]
-        joined = "".join(rest)
-        meanings = (f"{whole}.{last}", f"{first}.{joined}")
-        if len(rest) > 1 and text.count(".") * text.count(",") == 0:
-            meanings = (whole + last, f"{whole}.{last}")
-        raise NumberTwoMeanings(typed=text, one=meanings[0], other=meanings[1])
 
 
 def shown(measured: Measured, to: str) -> str:
@@ -179,16 +174,113 @@ def shown(measured: Measured, to: str) -> str:
     In its own unit a number stays as it was typed.
     raises: UnitUnknown; UnitsDiffer.
     source: definition; factors as in convert
+    >>> shown(Measured("45", "lbf·ft"), "N·m"), shown(Measured("0.0021", "in"), "mm")
+    ('61.0', '0.053')
     """
     if measured.unit == to:
         return measured.value
-    ratio = _factor(measured.unit, to)
-    step = ratio / 10 ** len(measured.value.partition(".")[2])
+    line = _between(measured.unit, to)
+    step = line.scale / 10 ** len(measured.value.partition(".")[2])
     decimals = LEAST_DECIMALS.get(quantity_of(to), 0)
     while Fraction(1, 10**decimals) > step:
         decimals += 1
-    amount = Fraction(measured.value) * ratio
-    steps = int(abs(amount) * 10**decimals + Fraction(1, 2))
+    return rounded(Fraction(measured.value) * line.scale + line.offset, decimals)
+
+
+def rounded(amount: Fraction | float, decimals: int) -> str:
+    """The amount as plain decimal text with so many decimals, rounded half away from zero.
+
+    raises: NotANumber, NotACount.
+    source: definition
+    >>> rounded(0.125, 2), rounded(-0.4, 0)
+    ('0.13', '0')
+    """
+    amounts.count(decimals, "decimals")
+    exact = amount if isinstance(amount, Fraction) else Fraction(amounts.finite(amount, "amount"))
+    steps = int(abs(exact) * 10**decimals + Fraction(1, 2))
     digits = str(steps).rjust(decimals + 1, "0")
     text = f"{digits[: len(digits) - decimals]}.{digits[len(digits) - decimals :]}".rstrip(".")
-    return f"-{text}" if amount < 0 and steps else text
+    return f"-{text}" if exact < 0 and steps else text
+
+
+def quantity(value: float | str, word: str) -> Quantity:
+    """An amount with its unit, for the rules; text is read as parse_number reads it.
+
+    raises: UnitUnknown; NotANumber, TooLarge; BelowAbsoluteZero; as parse_number.
+    source: definition
+    >>> magnitude(quantity("2,5", "mm"), "µm")
+    2500.0
+    """
+    unit = _unit(word)
+    plain = parse_number(value, signed=True) if isinstance(value, str) else value
+    size = amounts.finite(float(plain) if isinstance(plain, str) else plain, "amount")
+    _above_absolute_zero(Fraction(size), word)
+    made: Quantity = _registry().Quantity(size, unit)
+    return made
+
+
+def magnitude(amount: Quantity, word: str) -> float:
+    """How many of a unit an amount is, as a float.
+
+    raises: NoQuantity; UnitUnknown; UnitsDiffer; NotANumber, TooLarge.
+    source: factors as in convert
+    >>> magnitude(quantity(1, "kgf·m"), "N·m")
+    9.80665
+    """
+    if not isinstance(amount, pint.Quantity):
+        raise NoQuantity(argument="amount")
+    scale, line = _from(amount.units, word)
+    size = amounts.finite(float(amount.magnitude), "amount")
+    if line.offset:
+        return float(Fraction(size) * line.scale + line.offset)
+    return size * scale
+
+
+@cache
+def _dimension(name: str) -> Any:
+    if name in UNIT_WORDS:
+        return _unit(next(iter(UNIT_WORDS[name]))).dimensionality
+    return _registry().get_dimensionality(name)
+
+
+def _checked(given: object, argument: str, dimension: str) -> None:
+    if given is None:
+        return
+    if isinstance(given, list | tuple):
+        for each in given:
+            _checked(each, argument, dimension)
+        return
+    if not isinstance(given, pint.Quantity):
+        raise NoQuantity(argument=argument)
+    if given.dimensionality != _dimension(dimension):
+        raise WrongQuantity(argument=argument, wanted=dimension)
+
+
+def check(*dimensions: str | None) -> Callable[[Callable[P, R]], Callable[P, R]]:
+    """Refuse arguments that are no quantity of what the rule wants; keeps the signature.
+
+    One name for each argument in order: a quantity of UNIT_WORDS ("torque"), a dimension in the
+    registry's writing ("[length]"), or None for a number or a word. An argument that is None is
+    left alone; of a list each is looked at.
+    raises, when the rule is called: NoQuantity, WrongQuantity.
+    source: definition
+    """
+
+    def dressed(rule: Callable[P, R]) -> Callable[P, R]:
+        signature = inspect.signature(rule)
+        wanted = [
+            (name, kind)
+            for name, kind in zip(signature.parameters, dimensions, strict=False)
+            if kind is not None
+        ]
+
+        @wraps(rule)
+        def checked(*args: P.args, **kwargs: P.kwargs) -> R:
+            given = signature.bind(*args, **kwargs).arguments
+            for name, kind in wanted:
+                _checked(given.get(name), name, kind)
+            return rule(*args, **kwargs)
+
+        return checked
+
+    return dressed
