@@ -6,23 +6,27 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '17a55226583d';
+const VERSION = 'cf3603169dbf';
 
 /** @type {string[]} */
 const FILES = [
   '/app/app.js',
   '/app/asking.js',
   '/app/dates.js',
+  '/app/device_names.js',
   '/app/draft.js',
   '/app/drawing/casting.js',
   '/app/drawing/heads.js',
   '/app/drawing/joint_drawing.js',
   '/app/drawing/place.js',
   '/app/drawing/window.js',
+  '/app/edit/fields.js',
+  '/app/edit/inputs.js',
   '/app/feedback.js',
   '/app/forms_fields.js',
   '/app/frame/act.js',
   '/app/frame/asks.js',
+  '/app/frame/before.js',
   '/app/frame/camera.js',
   '/app/frame/choices.js',
   '/app/frame/code_found.js',
@@ -35,6 +39,7 @@ const FILES = [
   '/app/frame/joint_card.js',
   '/app/frame/label_form.js',
   '/app/frame/live.js',
+  '/app/frame/maker.js',
   '/app/frame/matrix.js',
   '/app/frame/note_sheet.js',
   '/app/frame/notes.js',
@@ -113,6 +118,7 @@ const FILES = [
   '/app/screens/choose.js',
   '/app/screens/code.js',
   '/app/screens/devices.js',
+  '/app/screens/edit.js',
   '/app/screens/find.js',
   '/app/screens/holder.js',
   '/app/screens/home.js',
@@ -139,6 +145,7 @@ const FILES = [
   '/app/settings.js',
   '/app/start.js',
   '/app/texts/desk.js',
+  '/app/texts/edit.js',
   '/app/texts/errors.js',
   '/app/texts/forms.js',
   '/app/texts/frame.js',

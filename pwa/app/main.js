@@ -4,6 +4,7 @@ import { render } from 'preact';
 import { openStore } from '../store/index.js';
 import { watchUpdates } from '../store/update.js';
 import { App, Broken } from './app.js';
+import { watchDeviceNames } from './device_names.js';
 import { armSound, chooseFeedback } from './feedback.js';
 import { watchDemo } from './frame/demo.js';
 import { html } from './frame/html.js';
@@ -24,6 +25,7 @@ async function start() {
     const store = await openStore();
     await readSettings(store);
     await watchDemo(store);
+    await watchDeviceNames(store);
     page.replaceChildren();
     render(html`<${App} store=${store} />`, page);
     watchUpdates(store);

@@ -29,6 +29,7 @@ const routes = [
   ['/joint/:id/edit', 'joint_edit'],
   ['/strike/:entry', 'strike'],
   ['/inspect/:id', 'inspect'],
+  ['/edit/:id', 'edit'],
   ['/new/:code', 'new'],
   ['/bind/:code', 'bind'],
   ['/move/:id', 'move'],

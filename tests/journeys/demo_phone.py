@@ -1,6 +1,7 @@
 """One phone with the demo workshop on it, for tests that look at screens one after the other."""
 
 import json
+import shutil
 import zipfile
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -36,6 +37,7 @@ def take_demo(data: Path) -> None:
         file.write(DEMO / "log.jsonl", "log.jsonl")
         for photo in (DEMO / "photos").iterdir():
             file.write(photo, f"photos/{photo.name}")
+    shutil.copyfile(DEMO / "devices.json", packed.with_name("devices.json"))
     store = open_store(data)
     store.import_(packed, demo=True)
     store.close()

@@ -1,8 +1,8 @@
 /** What stands about a part or holder now. */
-import { dayOf } from '../dates.js';
 import { t } from '../texts/index.js';
 import { html } from './html.js';
 import { StrikeLink } from './inspections.js';
+import { madeSays } from './maker.js';
 
 /** Where something lies, as a name and the rest. @param {any} place */
 export function placeWords(place) {
@@ -52,6 +52,6 @@ export function Standing({ of }) {
   if (facts.length === 0) return null;
   return html`<div class="sect"><h2>${t('stands')}</h2></div><ul class="sheet notes">${facts.map(
     (fact) =>
-      html`<li key=${fact.id}><p>${fact.what} <span class="soft">${dayOf(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
+      html`<li key=${fact.id}><p>${fact.what} <span class="soft">${madeSays(fact.made)}</span></p><${StrikeLink} entry=${fact.id} about=${of.id} what=${fact.what} /></li>`,
   )}</ul>`;
 }

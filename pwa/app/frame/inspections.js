@@ -1,8 +1,9 @@
 /** What has been found on a part, newest first; struck-out lines stay readable. */
-import { day, dayOf } from '../dates.js';
+import { day } from '../dates.js';
 import { hasIcon, Icon } from '../icons.js';
 import { t } from '../texts/index.js';
 import { html } from './html.js';
+import { madeSays, makerOf } from './maker.js';
 import { Shots } from './photo.js';
 
 /**
@@ -16,7 +17,7 @@ export function StrikeLink({ entry, about, what }) {
 
 /** What was struck, why and when. @param {{struck: any}} props */
 export const Struck = ({ struck }) =>
-  html`<p class="soft">${t('struck', { reason: struck.reason, day: day(struck.made) })}</p>`;
+  html`<p class="soft">${t('struck', { reason: struck.reason, day: [day(struck.made), makerOf(struck)].filter(Boolean).join(', ') })}</p>`;
 
 /** @param {any} one @param {any[]} criteria */
 function bad(one, criteria) {
@@ -46,7 +47,7 @@ function Inspection({ one, criteria, about }) {
   const icon = one.verdict && hasIcon(`v-${one.verdict}`) ? `v-${one.verdict}` : 'i-find';
   const word = t(`verdict.${one.verdict ?? 'none'}`);
   return html`<article class=${`look ${one.struck ? 'out' : ''}`}><${Icon} name=${one.struck ? 'i-strike' : icon} /><div>
-    <h3><span>${word}</span><time datetime=${one.made}>${dayOf(one)}</time></h3>
+    <h3><span>${word}</span><time datetime=${one.made}>${madeSays(one)}</time></h3>
     <${Words} one=${one} criteria=${criteria} /><${Shots} photos=${one.photos} />
     ${one.struck ? html`<${Struck} struck=${one.struck} />` : html`<${StrikeLink} entry=${one.id} about=${about} what=${`${word}, ${day(one.made)}`} />`}</div></article>`;
 }

@@ -1,9 +1,11 @@
 /** Notes, photos, purchases and counts of a record, and what was struck out or changed. */
-import { day, dayOf } from '../dates.js';
+import { day } from '../dates.js';
 import { Icon } from '../icons.js';
 import { t } from '../texts/index.js';
+import { LostLines } from './before.js';
 import { html } from './html.js';
 import { StrikeLink, Struck } from './inspections.js';
+import { madeSays, makerOf } from './maker.js';
 import { Shots } from './photo.js';
 
 /** @param {any} note */
@@ -28,7 +30,7 @@ export function Notes({ of }) {
   return html`<div class="sect"><h2>${t('record.notes')}</h2><span class="soft">${of.notes.length}</span></div><ul class="sheet notes">${of.notes.map(
     (
       /** @type {any} */ note,
-    ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${dayOf(note)}</time></p>
+    ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${madeSays(note)}</time></p>
       <${Shots} photos=${note.photos} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
   )}</ul>`;
 }
@@ -39,7 +41,7 @@ export function History({ of }) {
   const count = of.strikes.length + of.lost.length + unread.length;
   if (count === 0) return null;
   return html`<details class="fold"><summary>${t('record.history', { n: count })}<${Icon} name="i-down" /></summary><ul class="sheet notes">
-    ${of.strikes.map((/** @type {any} */ one) => html`<li key=${one.id}>${t('struck.heading', { heading: t(`heading.${one.heading ?? 'other'}`), reason: one.reason, day: day(one.made) })}</li>`)}
-    ${of.lost.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${at}>${t('lost', { field: one.field, value: typeof one.value === 'object' ? t('lost.other') : one.value })}</li>`)}
+    ${of.strikes.map((/** @type {any} */ one) => html`<li key=${one.id}>${t('struck.heading', { heading: t(`heading.${one.heading ?? 'other'}`), reason: one.reason, day: [day(one.made), makerOf(one)].filter(Boolean).join(', ') })}</li>`)}
+    <${LostLines} heading=${of.heading} lost=${of.lost} />
     ${unread.length > 0 && html`<li>${t('unread', { n: unread.length })}</li>`}</ul></details>`;
 }

@@ -47,13 +47,18 @@ export function NoteKey({ about }) {
 /** @param {{href: string, icon: string, label: string}} props */
 const Way = ({ href, icon, label }) => html`<${Key} href=${href} icon=${icon} label=${label} />`;
 
+/** The way to change what it is said to be: a row of its own. @param {{id: string}} props */
+const EditWay = ({ id }) =>
+  html`<${Key} className="second-act press wide" href=${`/edit/${id}`} icon="i-type" label=${t('way.edit')} />`;
+
 /** @param {{part: any}} props */
 export function PartWays({ part }) {
   const { id } = part;
   return html`<section class="also" aria-label=${t('ways')}><div class="sect"><h2>${t('ways')}</h2></div>
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
-    <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} /></div></section>`;
+    <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
+    <${EditWay} id=${id} /></div></section>`;
 }
 
 /** @param {{holder: any}} props */
@@ -61,7 +66,7 @@ export function HolderWays({ holder }) {
   const { id } = holder;
   return html`<section class="also" aria-label=${t('ways')}><div class="sect"><h2>${t('ways')}</h2></div>
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
-    <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /></div></section>`;
+    <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${EditWay} id=${id} /></div></section>`;
 }
 
 /** A mark of a holder's form. @param {string | null} form */

@@ -1,8 +1,10 @@
 /** One line when another device pulled on the same run meanwhile. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { nameOfOther } from '../device_names.js';
 import { say } from '../frame/index.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 import { listed } from './figures.js';
 import { keptHere } from './keeping.js';
 
@@ -38,6 +40,8 @@ export function useElsewhere(view, store) {
 /** @param {any[]} pulls */
 function saysOf(pulls) {
   const numbers = [...new Set(pulls.map((pull) => pull.number))].sort((a, b) => a - b);
-  const by = pulls.find((pull) => pull.by)?.by;
-  return t('run.elsewhere', { device: by ?? t('run.elsewhere.one'), numbers: listed(numbers) });
+  const [first] = pulls;
+  const by = pulls.find((pull) => pull.by)?.by ?? nameOfOther(first.device);
+  const device = by ? capital(by) : t('run.elsewhere.one');
+  return t('run.elsewhere', { device, numbers: listed(numbers) });
 }

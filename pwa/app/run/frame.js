@@ -3,6 +3,7 @@
 import { day } from '../dates.js';
 import { describe, JointDrawing } from '../drawing/joint_drawing.js';
 import { DemoLine, html, Icon, Key, Top, useArrival } from '../frame/index.js';
+import { makerOf } from '../frame/maker.js';
 import { t } from '../texts/index.js';
 import { inUnit, listed, local, namedFirst, passSays, written } from './figures.js';
 
@@ -85,7 +86,7 @@ export function Recent({ view }) {
   return html`<ol class="recent" aria-label=${t('run.last-pulls')}>${view.recent.slice(0, 4).map(
     (/** @type {any} */ pull) => html`<li key=${pull.id}>
       <${Icon} name=${MARKS[pull.mark] ?? 'i-star'} /><b>${namedFirst(view, pull.number)}</b>
-      <span>${recentSays(pull)}</span><span class="soft">${clock(pull.made)}</span></li>`,
+      <span>${recentSays(pull)}</span><span class="soft">${[clock(pull.made), makerOf(pull)].filter(Boolean).join(', ')}</span></li>`,
   )}</ol>`;
 }
 

@@ -2,13 +2,16 @@
 import { useState } from 'preact/hooks';
 import { asked } from '../asking.js';
 import { when } from '../dates.js';
+import { takeNames } from '../device_names.js';
 import { Act, Dock, Empty, html, Key, Page, Sheet, say, useAnswer, Wait } from '../frame/index.js';
 import { Matrix } from '../frame/matrix.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 
 /** What is known of a device in one line. @param {any} device */
 function deviceWords(device) {
-  const mine = device.this ? t('devices.this') : device.own ? t('devices.computer') : '';
+  if (device.own) return t('devices.computer');
+  const mine = device.this ? t('devices.this') : '';
   const contact = device.last_contact
     ? t('devices.contact', { when: when(device.last_contact) })
     : t('devices.contact.never');
@@ -22,7 +25,7 @@ function deviceWords(device) {
 /** @param {{device: any, onRename: (device: any) => void, onRevoke: (device: any) => void}} props */
 function Device({ device, onRename, onRevoke }) {
   const may = !device.revoked && !device.own;
-  return html`<li><p><b>${device.name}</b> <span class="soft">${deviceWords(device)}</span></p>${
+  return html`<li><p><b>${capital(device.name)}</b> <span class="soft">${deviceWords(device)}</span></p>${
     may &&
     html`<div class="pair">
     <${Key} label=${t('devices.rename')} spoken=${t('devices.rename.spoken', { name: device.name })} onPress=${() => onRename(device)} />
@@ -84,11 +87,18 @@ const Offline = ({
 }) => html`<${Empty} icon="i-apart" says=${error?.says && error.code !== 'not-connected' ? error.says : t('devices.offline')} then=${error?.next ?? t('devices.offline.then')} />
   <${Dock}><${Act} label=${t('devices.again')} onPress=${onAgain} /></${Dock}>`;
 
+/** The devices; their names are known to every screen from then on. @param {any} store */
+async function listed(store) {
+  const answer = await asked(store, 'GET', '/devices');
+  await takeNames(store, answer.devices);
+  return answer;
+}
+
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const [turn, setTurn] = useState(0);
   const { state, value, error } = useAnswer(
-    () => asked(store, 'GET', '/devices').catch((fault) => ({ fault })),
+    () => listed(store).catch((fault) => ({ fault })),
     [turn],
   );
   const again = () => setTurn(turn + 1);

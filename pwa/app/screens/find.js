@@ -21,13 +21,12 @@ const icons = {
   build: 'i-box',
 };
 
-/** Things without a screen of their own lead nowhere yet. @param {any} hit */
-const aimOf = (hit) =>
-  ['part', 'holder', 'joint'].includes(hit.heading)
-    ? pathOf(hit)
-    : hit.heading === 'wrench'
-      ? '/wrenches'
-      : undefined;
+/** Things without a record of their own open the form that changes them. @param {any} hit */
+function aimOf(hit) {
+  if (['part', 'holder', 'joint'].includes(hit.heading)) return pathOf(hit);
+  if (hit.heading === 'wrench') return `/wrench/${hit.id}`;
+  return ['donor', 'build'].includes(hit.heading) ? `/edit/${hit.id}` : undefined;
+}
 
 /** @param {{hit: any}} props */
 function Hit({ hit }) {

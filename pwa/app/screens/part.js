@@ -81,7 +81,8 @@ function Facts({ part }) {
     ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
     ${part.for.place && html`<${Fact} says=${t('fact.for')} name=${part.for.place} rest=${part.for.name} />`}${fitting}
     ${thread && html`<${Fact} says=${t('fact.thread')} name=${thread} />`}
-    ${once && html`<${Fact} says=${t('fact.once')} name=${t('fact.once.says')} />`}</dl>`;
+    ${once && html`<${Fact} says=${t('fact.once')} name=${t('fact.once.says')} />`}
+    ${part.note && html`<${Fact} says=${t('fact.note')} rest=${part.note} />`}</dl>`;
 }
 
 /** What is under way comes first, what is done last. */

@@ -2,9 +2,11 @@
 
 import { value } from '../../log/workshop.js';
 import { TORQUE_WORDS } from '../../trade/units.js';
+import { lost } from '../../views/things.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, NumberField, numberOf, TextField } from '../forms_fields.js';
+import { Before } from '../frame/before.js';
 import { Act, Dock, html, Icon, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { useKeep } from '../run/keeping.js';
@@ -82,6 +84,7 @@ function Edit({ id, subject, store, back }) {
     <div class="in-row">${number('graduation')}${number('deviation')}</div><p class="hint">${t('wrench.deviation.hint')}</p>
     <${TextField} id="calibrated" type="date" label=${t('wrench.calibrated.on')} value=${draft.calibrated} onChange=${set('calibrated')} />
     <${TextField} id="lies" label=${t('wrench.lies')} value=${draft.lies} onChange=${set('lies')} hint=${t('form.optional')} />
+    ${subject && html`<${Before} heading="wrench" lost=${lost(subject)} />`}
     <${Dock}><${Act} confirm disabled=${!draft.name.trim()} onPress=${act} label=${t('form.keep')} second=${draft.name.trim() ? undefined : t('form.wants-name')} /></${Dock}>
   </div>${trouble}</${Page}>`;
 }

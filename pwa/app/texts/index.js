@@ -1,5 +1,6 @@
 /** All words of the page in one place, by key; another language is another set of these files. */
 import { texts as desk } from './desk.js';
+import { texts as edit } from './edit.js';
 import { texts as errors } from './errors.js';
 import { texts as forms } from './forms.js';
 import { texts as frame } from './frame.js';
@@ -18,6 +19,7 @@ const all = {
   ...record,
   ...scan,
   ...desk,
+  ...edit,
   ...sync,
   ...errors,
   ...units,

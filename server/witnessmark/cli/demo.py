@@ -4,6 +4,7 @@ import tempfile
 from argparse import Namespace
 from contextlib import closing
 from pathlib import Path
+from shutil import copyfile
 from zipfile import ZIP_STORED, ZipFile
 
 from witnessmark.cli.arguments import PORT
@@ -16,6 +17,7 @@ from witnessmark.store import open_store
 HOUSE = Path(__file__).resolve().parents[3]
 DEMO_PORT = 8450
 DEMO = HOUSE / "fixtures" / "demo"
+DEVICES = "devices.json"  # what the demo calls the devices that nobody has paired
 
 
 def demo(wished: Namespace) -> None:
@@ -40,5 +42,6 @@ def _take_demo(data: Path, packed: Path) -> None:
         file.write(log, "log.jsonl")
         for photo in sorted((DEMO / "photos").glob("*")):
             file.write(photo, f"photos/{photo.stem}")
+    copyfile(DEMO / DEVICES, packed.with_name(DEVICES))
     with closing(open_store(data)) as store:
         store.import_(packed, demo=True)
