@@ -16,6 +16,7 @@ from witnessmark.api import (
     routing,
     sheets,
     sync,
+    workings,
     zipped,
 )
 from witnessmark.api.config import Config
@@ -28,7 +29,8 @@ from witnessmark.store.opening import made_folder, str_url
 
 PREFIX = "/api/v1"
 SUBJECTS = tuple(
-    subject.routes for subject in (sync, pairing, photos, log, asking, devices, sheets, docs)
+    subject.routes
+    for subject in (sync, pairing, photos, log, asking, devices, sheets, workings, docs)
 )
 health = Routes("health", "Whether the server answers.")
 

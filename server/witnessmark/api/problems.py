@@ -68,6 +68,8 @@ def problem(fault: WitnessmarkError, status: int | None = None) -> Response:
         "code": fault.code,
         "next": fault.next,
     }
+    if "about" in fault.facts:
+        told["about"] = fault.facts["about"]
     answer = Response(json.dumps(told), number, mimetype="application/problem+json")
     if number == _UNAUTHORIZED:
         answer.headers["WWW-Authenticate"] = 'Bearer realm="witnessmark"'

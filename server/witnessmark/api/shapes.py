@@ -19,6 +19,7 @@ class Problem(Schema):
     status = fields.Integer(required=True)
     code = fields.String(required=True)
     next = fields.String(required=True)
+    about = fields.String()
 
 
 class SyncRequest(Schema):
@@ -157,3 +158,75 @@ class SheetMade(Schema):
 
     id = fields.String(required=True)
     codes = fields.List(fields.String(), required=True)
+
+
+class AskShape(Schema):
+    """One value a working asks for."""
+
+    name = fields.String(required=True)
+    quantity = fields.String(required=True)
+    unit = fields.String(required=True, allow_none=True)
+    units = fields.List(fields.String(), required=True)
+    choices = fields.List(fields.String(), required=True)
+    many = fields.Boolean(required=True)
+    optional = fields.Boolean(required=True)
+    default = fields.String(required=True, allow_none=True)
+    signed = fields.Boolean(required=True)
+    row = fields.String(required=True, allow_none=True)
+    follows = fields.String(required=True, allow_none=True)
+
+
+class WorkingShape(Schema):
+    """A working: what it asks, its formula and its source."""
+
+    name = fields.String(required=True)
+    says = fields.String(required=True)
+    formula = fields.String(required=True)
+    source = fields.String(required=True)
+    asks = fields.List(fields.Nested(AskShape), required=True)
+
+
+class WorkingList(Schema):
+    """Every working."""
+
+    workings = fields.List(fields.Nested(WorkingShape), required=True)
+
+
+class WorkingRequest(Schema):
+    """What is given to a working, by the names it asks for."""
+
+    given = fields.Dict(keys=fields.String(), required=True)
+
+
+class LineShape(Schema):
+    """One line of a result; `shown` has the digits it is worth."""
+
+    name = fields.String(required=True)
+    value = fields.Raw(required=True)
+    unit = fields.String(required=True, allow_none=True)
+    low = fields.Float(required=True, allow_none=True)
+    high = fields.Float(required=True, allow_none=True)
+    shown = fields.String(required=True)
+    between = fields.List(fields.String(), required=True, allow_none=True)
+    other = fields.String(required=True, allow_none=True)
+    mark = fields.String(required=True, allow_none=True)
+
+
+class CautionShape(Schema):
+    """A caution about a result."""
+
+    word = fields.String(required=True)
+    code = fields.String(required=True)
+    facts = fields.Dict(keys=fields.String(), values=fields.String(), required=True)
+    says = fields.String(required=True)
+
+
+class WorkingAnswer(Schema):
+    """What a working found."""
+
+    working = fields.String(required=True)
+    formula = fields.String(required=True)
+    source = fields.String(required=True)
+    given = fields.Dict(keys=fields.String(), required=True)
+    lines = fields.List(fields.Nested(LineShape), required=True)
+    cautions = fields.List(fields.Nested(CautionShape), required=True)

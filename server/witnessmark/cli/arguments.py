@@ -1,6 +1,7 @@
 """The command line: words, options, and what they say of themselves."""
 
 import argparse
+import sys
 from collections.abc import Sequence
 from pathlib import Path
 from typing import NoReturn
@@ -106,6 +107,7 @@ def reader() -> Reader:
         "device", metavar="DEVICE", help="its id or name"
     )
     _add_labels(command("labels", "make a sheet of blank labels as PDF"))
+    command("work-out", "work something out without any record; alone it lists what")
     for word, sub in commands.choices.items():
         if word != "serve":
             _add_data(sub, argparse.SUPPRESS)
@@ -113,5 +115,11 @@ def reader() -> Reader:
 
 
 def read(words: Sequence[str] | None) -> argparse.Namespace:
-    """What was typed, read; raises CommandNotRead."""
-    return reader().parse_args(words)
+    """What was typed, read; raises CommandNotRead.
+
+    What stands behind work-out is read by the working itself: each asks for something else.
+    """
+    typed = sys.argv[1:] if words is None else list(words)
+    if typed[:1] == ["work-out"]:
+        return argparse.Namespace(command="work-out", demo=False, words=typed[1:])
+    return reader().parse_args(typed)

@@ -25,6 +25,7 @@ COMMANDS = {
     "devices": ("records", "devices"),
     "revoke": ("records", "revoke"),
     "labels": ("labels", "labels"),
+    "work-out": ("work_out", "work"),
 }
 
 

@@ -1,0 +1,18 @@
+/** Cautions of the workings: a signal word, what may happen, and how to avoid it. */
+
+/** Code → signal word of ISO 3864 and sentence, filled in with facts. @type {Record<string, [string, string]>} */
+export const SAYS = {};
+
+/** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */
+
+/**
+ * A caution by its code.
+ * @param {string} code
+ * @param {Record<string, string>} [facts]
+ * @returns {Caution}
+ */
+export function caution(code, facts = {}) {
+  const [word, says] = /** @type {[string, string]} */ (SAYS[code]);
+  const filled = says.replace(/\{(\w+)\}/g, (_, name) => facts[name] ?? '');
+  return Object.freeze({ word, code, facts, says: filled });
+}

@@ -1,0 +1,138 @@
+/** Lines of a result: numbers with the digits they are worth, their band, and another unit. */
+import { convert, rounded } from '../units.js';
+
+/** @typedef {import('./working.js').Line} Line */
+
+/** The unit that is shown beside another one. @type {Record<string, string>} */
+export const OTHER = {
+  N·m: 'lbf·ft',
+  lbf·ft: 'N·m',
+  lbf·in: 'N·m',
+  kgf·m: 'N·m',
+  N: 'lbf',
+  kN: 'lbf',
+  lbf: 'kN',
+  kgf: 'N',
+  mm: 'in',
+  in: 'mm',
+  µm: 'thou',
+  thou: 'µm',
+  cm: 'in',
+  m: 'ft',
+  ft: 'm',
+  'cm³': 'in³',
+  'in³': 'cm³',
+  L: 'in³',
+  'mm³': 'in³',
+  kPa: 'psi',
+  bar: 'psi',
+  psi: 'kPa',
+  'kgf/cm²': 'psi',
+  MPa: 'ksi',
+  ksi: 'MPa',
+  g: 'oz',
+  kg: 'lb',
+  oz: 'g',
+  lb: 'kg',
+  '°C': '°F',
+  '°F': '°C',
+};
+
+/**
+ * How many decimals show a number with so many significant figures.
+ * @param {number} value
+ * @param {number} figures
+ */
+export function decimalsFor(value, figures) {
+  const size = Math.abs(value);
+  if (size === 0) return figures - 1;
+  let whole = 1;
+  for (let power = 10; size >= power; power *= 10) whole += 1;
+  for (let power = 1; size < power; power /= 10) whole -= 1;
+  return Math.max(0, figures - whole);
+}
+
+/**
+ * A line with nothing but a name and what is given.
+ * @param {string} name
+ * @param {Partial<Line>} facts
+ * @returns {Line}
+ */
+export function line(name, facts) {
+  return Object.freeze({
+    name,
+    value: 0,
+    unit: null,
+    low: null,
+    high: null,
+    shown: '',
+    between: null,
+    other: null,
+    mark: null,
+    ...facts,
+  });
+}
+
+/**
+ * A number of a unit, with its band from least to most.
+ * @param {string} name
+ * @param {number} value
+ * @param {string | null} [unit]
+ * @param {{figures?: number, decimals?: number, band?: [number, number] | null, mark?: string | null}} [how]
+ */
+export function amount(name, value, unit = null, how = {}) {
+  const { figures = 3, band = null, mark = null } = how;
+  const places = how.decimals ?? decimalsFor(value, figures);
+  return line(name, {
+    value,
+    unit,
+    low: band ? band[0] : null,
+    high: band ? band[1] : null,
+    shown: rounded(value, places),
+    between: band && [rounded(band[0], places), rounded(band[1], places)],
+    other: otherOf(value, unit, figures),
+    mark,
+  });
+}
+
+/**
+ * A share, told in per cent.
+ * @param {string} name
+ * @param {number} value
+ * @param {{decimals?: number, band?: [number, number] | null, mark?: string | null}} [how]
+ */
+export function share(name, value, { decimals = 0, band = null, mark = null } = {}) {
+  /** @type {[number, number] | null} */
+  const hundred = band && [band[0] * 100, band[1] * 100];
+  return amount(name, value * 100, '%', { decimals, band: hundred, mark });
+}
+
+/** A word, such as a verdict. @param {string} name @param {string} value @param {string | null} [mark] */
+export const word = (name, value, mark = null) =>
+  line(name, { value, shown: value.replaceAll('-', ' '), mark });
+
+/**
+ * A whole number.
+ * @param {string} name
+ * @param {number} value
+ * @param {[number, number] | null} [band]
+ */
+export const count = (name, value, band = null) =>
+  line(name, {
+    value,
+    low: band ? band[0] : null,
+    high: band ? band[1] : null,
+    shown: String(value),
+    between: band && [String(band[0]), String(band[1])],
+  });
+
+/** Numbers that name pieces of a list, counted from 1. @param {string} name @param {number[]} value */
+export const numbers = (name, value) => line(name, { value, shown: value.join(', ') });
+
+/** @param {number} value @param {string | null} unit @param {number} figures */
+function otherOf(value, unit, figures) {
+  const to = unit && OTHER[unit];
+  if (!unit || !to) return null;
+  const other = convert(value, unit, to);
+  return `${rounded(other, decimalsFor(other, figures))} ${to}`;
+}

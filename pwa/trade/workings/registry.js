@@ -1,0 +1,68 @@
+/** Every working by its name, in the order of the list. */
+import { CONVERT } from './convert.js';
+import { WorkingUnknown } from './errors.js';
+import { read } from './reading.js';
+
+/** @typedef {import('./working.js').Working} Working */
+
+/** @type {ReadonlyMap<string, Working>} */
+export const WORKINGS = new Map([CONVERT].map((each) => [each.name, each]));
+
+/** The working of a name. @param {string} name */
+export function working(name) {
+  const found = WORKINGS.get(name);
+  if (!found) throw new WorkingUnknown({ working: name, known: [...WORKINGS.keys()].join(', ') });
+  return found;
+}
+
+/**
+ * What a working finds for what is given: text, numbers with units, or lists of them.
+ * @param {string} name
+ * @param {Record<string, any>} typed
+ */
+export function workOut(name, typed) {
+  const asked = working(name);
+  const values = read(asked, typed);
+  const { lines, cautions = [] } = worked(asked, values);
+  return {
+    working: name,
+    formula: asked.formula,
+    source: asked.source,
+    given: told(asked, values),
+    lines,
+    cautions,
+  };
+}
+
+/** @param {Working} asked @param {import('./given.js').Given} values */
+function worked(asked, values) {
+  try {
+    return asked.work(values);
+  } catch (refused) {
+    nameAsk(asked, /** @type {any} */ (refused).facts);
+    throw refused;
+  }
+}
+
+/**
+ * The ask that a rule's refusal is about, by the name of the argument.
+ * @param {Working} asked
+ * @param {Record<string, unknown> | undefined} facts
+ */
+function nameAsk(asked, facts) {
+  const word = String(facts?.what ?? facts?.argument ?? '').replace(/[ _]/g, '-');
+  if (facts && asked.asks.some((ask) => ask.name === word)) facts.about ??= word;
+}
+
+/** @param {Working} asked @param {import('./given.js').Given} values */
+function told(asked, values) {
+  /** @type {Record<string, any>} */
+  const facts = {};
+  for (const ask of asked.asks) {
+    const found = values.values[ask.name];
+    if (!found) continue;
+    const several = found.map(({ value, unit }) => (unit ? { value, unit } : value));
+    facts[ask.name] = ask.many ? several : several[0];
+  }
+  return facts;
+}

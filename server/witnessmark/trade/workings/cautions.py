@@ -1,0 +1,37 @@
+"""Cautions of the workings: a signal word, what may happen, and how to avoid it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+SAYS: Mapping[str, tuple[str, str]] = {}
+"""Code → signal word of ISO 3864 and sentence, filled in with facts."""
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """One caution about a result."""
+
+    word: str
+    code: str
+    facts: Mapping[str, str]
+
+    @property
+    def says(self) -> str:
+        """The sentence with its facts filled in."""
+        return SAYS[self.code][1].format(**self.facts)
+
+    def told(self) -> dict[str, object]:
+        """The caution as plain facts for the wire."""
+        return {
+            "word": self.word,
+            "code": self.code,
+            "facts": dict(self.facts),
+            "says": self.says,
+        }
+
+
+def caution(code: str, **facts: str) -> Caution:
+    """A caution by its code."""
+    return Caution(SAYS[code][0], code, facts)

@@ -1,0 +1,83 @@
+"""Workings ask and tell the same on both sides, and their names can be trusted."""
+
+import json
+import subprocess
+from pathlib import Path
+from typing import Any
+
+import pytest
+from tools import node
+from witnessmark.trade.workings.cautions import SAYS
+from witnessmark.trade.workings.errors import WorkingDoubled
+from witnessmark.trade.workings.given import Given
+from witnessmark.trade.workings.lines import decimals_for
+from witnessmark.trade.workings.registry import WORKINGS, collected
+from witnessmark.trade.workings.working import Ask, Result, Working
+
+ROOT = Path(__file__).resolve().parent.parent.parent
+LISTED = """
+const { WORKINGS } = await import(process.argv[1] + '/pwa/trade/workings/registry.js');
+const { SAYS } = await import(process.argv[1] + '/pwa/trade/workings/cautions.js');
+const listed = [...WORKINGS.values()].map(({ work, ...rest }) => rest);
+console.log(JSON.stringify({ listed, says: SAYS }));
+"""
+
+
+def nothing(_: Given) -> Result:
+    return Result(())
+
+
+def made(*asks: Ask, name: str = "one") -> Working:
+    return Working(name, "One.", "a = b", "definition", asks, nothing)
+
+
+@pytest.fixture(scope="module")
+def theirs() -> dict[str, Any]:
+    done = subprocess.run(
+        [node(), "--input-type=module", "-e", LISTED, ROOT.as_uri()],
+        capture_output=True, text=True, check=True, timeout=60,
+    )  # fmt: skip
+    told: dict[str, Any] = json.loads(done.stdout)
+    return told
+
+
+def test_both_sides_ask_the_same(theirs: dict[str, Any]) -> None:
+    ours = [each.told() for each in WORKINGS.values()]
+    for each in ours:
+        del each["says"]
+    assert ours == theirs["listed"]
+
+
+def test_both_sides_caution_in_the_same_words(theirs: dict[str, Any]) -> None:
+    assert {code: list(said) for code, said in SAYS.items()} == theirs["says"]
+    assert {word for word, _ in SAYS.values()} <= {"danger", "warning", "caution", "notice"}
+
+
+def test_a_name_stands_once() -> None:
+    with pytest.raises(WorkingDoubled):
+        collected([made(), made()])
+
+
+@pytest.mark.parametrize(
+    "asks",
+    [
+        (Ask("a", "number"), Ask("a", "number")),
+        (Ask("Bad_Name", "number"),),
+        (Ask("a", "luck"),),
+        (Ask("a", "torque", unit="mm"),),
+        (Ask("a", "choice"),),
+        (Ask("a", "any", follows="b"),),
+    ],
+)
+def test_an_ask_that_cannot_be_asked_is_found_at_the_start(asks: tuple[Ask, ...]) -> None:
+    with pytest.raises(WorkingDoubled):
+        collected([made(*asks)])
+
+
+@pytest.mark.parametrize(
+    ("value", "figures", "decimals"),
+    [(0, 3, 2), (5, 3, 2), (47.5, 3, 1), (100, 3, 0), (1234, 3, 0), (0.1, 3, 3), (0.0499, 3, 4),
+     (-0.05, 2, 3), (9.999, 3, 2)],
+)  # fmt: skip
+def test_a_number_is_shown_with_so_many_figures(value: float, figures: int, decimals: int) -> None:
+    assert decimals == decimals_for(value, figures)
