@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'cf3603169dbf';
+const VERSION = '8de9bda307f7';
 
 /** @type {string[]} */
 const FILES = [
@@ -272,15 +272,28 @@ const FILES = [
   '/store/wire.js',
   '/store/workshops.js',
   '/store/zip.js',
+  '/trade/adapter.js',
   '/trade/amounts.js',
   '/trade/exact.js',
   '/trade/label.js',
   '/trade/number.js',
+  '/trade/points.js',
   '/trade/sequence.js',
   '/trade/torque.js',
+  '/trade/typed.js',
   '/trade/unit_errors.js',
+  '/trade/unit_spelled.js',
+  '/trade/unit_spellings.js',
   '/trade/unit_words.js',
   '/trade/units.js',
+  '/trade/workings/cautions.js',
+  '/trade/workings/convert.js',
+  '/trade/workings/errors.js',
+  '/trade/workings/given.js',
+  '/trade/workings/lines.js',
+  '/trade/workings/reading.js',
+  '/trade/workings/registry.js',
+  '/trade/workings/working.js',
   '/trade/wrench.js',
   '/vendor/htm/htm.js',
   '/vendor/htm/preact.js',

@@ -70,3 +70,17 @@ export class WrongQuantity extends TradeError {
   static says = 'The {argument} is not in a unit of {wanted}.';
   static nextStep = 'Choose a unit of that quantity.';
 }
+
+/** A bare number was typed where its unit is not known. */
+export class UnitMissing extends TradeError {
+  static code = 'unit-missing';
+  static says = '{typed} has no unit.';
+  static nextStep = 'Type the unit behind it: {words}.';
+}
+
+/** A unit that the trade writes for two. */
+export class UnitTwoMeanings extends TradeError {
+  static code = 'unit-two-meanings';
+  static says = '{typed} can be {one} or {other}.';
+  static nextStep = 'Type the whole unit.';
+}

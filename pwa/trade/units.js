@@ -17,7 +17,8 @@ export const TORQUE_WORDS = Object.freeze(Object.keys(UNIT_WORDS.torque));
 const LEAST_DECIMALS = /** @type {Record<string, number>} */ ({ torque: 1 });
 const KEPT = /^-?[0-9]*\.?[0-9]*$/;
 const NOUGHT = Object.freeze({ up: 0n, down: 1n });
-const ABSOLUTE_ZERO = Object.freeze({ up: -27315n, down: 100n });
+// A float of the absolute zero may stand a hair below it.
+const ABSOLUTE_ZERO = Object.freeze({ up: -273150000001n, down: 1000000000n });
 
 /** @type {Map<string, Size>} */
 const SIZES = new Map(

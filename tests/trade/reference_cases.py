@@ -24,16 +24,6 @@ def newton_metres(number: float | None) -> dict[str, str] | None:
     return None if number is None else {"value": str(number), "unit": "N·m"}
 
 
-def units(given: dict[str, Any], gives: dict[str, Any]) -> Case:
-    return Case([("units.convert", given)], lambda out: [(gives["value"], out[0])])
-
-
-def torque(given: dict[str, Any], gives: dict[str, Any]) -> Case:
-    typed = {"value": str(given["value"]), "unit": given["unit"]}
-    call = ("units.shown", {"measured": typed, "to": given["to"]})
-    return Case([call], lambda out: [(str(gives["value"]), out[0])])
-
-
 def sequence(given: dict[str, Any], gives: dict[str, Any]) -> Case:
     count = given.get("fasteners", given.get("rows", 1) * given.get("columns", 1))
     calls: list[Call] = [("sequence.order", {"pattern": given["pattern"], "count": count})]
@@ -135,4 +125,4 @@ def settable(given: dict[str, Any], gives: dict[str, Any]) -> Case:
     )
 
 
-RULES = {"units": units, "torque": torque, "sequence": sequence, "label": code, "wrench": wrench}
+RULES = {"sequence": sequence, "label": code, "wrench": wrench}

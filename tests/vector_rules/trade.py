@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import label, sequence, torque, units, wrench
+from witnessmark.trade import label, sequence, wrench
 from witnessmark.trade.units import Measured
 
 Given = dict[str, Any]
@@ -30,11 +30,6 @@ def pattern(rule: Callable[..., Any]) -> Callable[[Given], Any]:
 
 
 RULES: dict[str, Callable[[Given], Any]] = {
-    "units.convert": lambda g: units.convert(g["value"], g["unit"], g["to"]),
-    "units.shown": lambda g: units.shown(*of(g, "measured"), g["to"]),
-    "units.compare": lambda g: units.compare(*of(g, "one", "other")),
-    "units.parse_number": lambda g: units.parse_number(**g),
-    "units.quantity_of": lambda g: units.quantity_of(g["unit"]),
     "label.parse": lambda g: label.parse(g["typed"]),
     "label.fault": fault,
     "label.check": lambda g: label.check(g["seven"]),
@@ -51,8 +46,4 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "wrench.applied": lambda g: wrench.applied(g["setting"], g["share"]),
     "wrench.settable": lambda g: wrench.settable(g["wanted"], g["graduation"]),
     "wrench.days_since": lambda g: wrench.days_since(g["calibrated"], g["today"]),
-    "torque.deviation": lambda g: torque.deviation(*of(g, "reading", "target")),
-    "torque.against": lambda g: torque.against(*of(g, "reading", "target"), g.get("permitted")),
-    "torque.asks_unit": lambda g: torque.asks_unit(*of(g, "reading", "target")),
-    "torque.out_of_reason": lambda g: torque.out_of_reason(*of(g, "reading", "target")),
 }

@@ -115,7 +115,7 @@ def share(number: float, what: str) -> float:
     return plain
 
 
-def count(number: int, what: str, least: int = 0) -> int:
+def count(number: float, what: str, least: int = 0) -> int:
     """The number, if it is whole and not below the least.
 
     A float that is whole counts, since JavaScript knows no other numbers.

@@ -83,3 +83,19 @@ class WrongQuantity(TradeError):
     code = "quantity-wrong"
     says = "The {argument} is not in a unit of {wanted}."
     next_step = "Choose a unit of that quantity."
+
+
+class UnitMissing(TradeError):
+    """A bare number was typed where its unit is not known."""
+
+    code = "unit-missing"
+    says = "{typed} has no unit."
+    next_step = "Type the unit behind it: {words}."
+
+
+class UnitTwoMeanings(TradeError):
+    """A unit that the trade writes for two."""
+
+    code = "unit-two-meanings"
+    says = "{typed} can be {one} or {other}."
+    next_step = "Type the whole unit."

@@ -33,7 +33,8 @@ parse_number = number.parse_number
 
 _QUANTITY = {word: quantity for quantity, words in UNIT_WORDS.items() for word in words}
 _KEPT = re.compile(r"-?[0-9]*\.?[0-9]*")
-_ABSOLUTE_ZERO = Fraction("-273.15")
+_ABSOLUTE_ZERO = Fraction("-273.150000001")
+"""A float of the absolute zero may stand a hair below it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,6 @@
 // Shared cases of trade: named facts to the rule and back to plain JSON.
 import * as label from '../../../pwa/trade/label.js';
 import * as sequence from '../../../pwa/trade/sequence.js';
-import * as torque from '../../../pwa/trade/torque.js';
 import * as units from '../../../pwa/trade/units.js';
 import * as wrench from '../../../pwa/trade/wrench.js';
 
@@ -16,12 +15,6 @@ function fault({ typed }) {
 }
 
 export const rules = {
-  'units.convert': (g) => units.convert(g.value, g.unit, g.to),
-  'units.shown': (g) => units.shown(measured(g.measured), g.to),
-  'units.compare': (g) => units.compare(measured(g.one), measured(g.other)),
-  'units.parse_number': (g) =>
-    units.parseNumber(g.typed, { oneDecimalKey: g.one_decimal_key, signed: g.signed }),
-  'units.quantity_of': (g) => units.quantityOf(g.unit),
   'label.parse': (g) => label.parse(g.typed),
   'label.fault': fault,
   'label.check': (g) => label.check(g.seven),
@@ -38,8 +31,4 @@ export const rules = {
   'wrench.applied': (g) => wrench.applied(g.setting, g.share),
   'wrench.settable': (g) => wrench.settable(g.wanted, g.graduation),
   'wrench.days_since': (g) => wrench.daysSince(g.calibrated, g.today),
-  'torque.deviation': (g) => torque.deviation(measured(g.reading), measured(g.target)),
-  'torque.against': (g) => torque.against(measured(g.reading), measured(g.target), g.permitted),
-  'torque.asks_unit': (g) => torque.asksUnit(measured(g.reading), measured(g.target)),
-  'torque.out_of_reason': (g) => torque.outOfReason(measured(g.reading), measured(g.target)),
 };

@@ -1,0 +1,32 @@
+// Shared cases of bolts: units, what people type, threads, torque, preload and stretch.
+import * as torque from '../../../pwa/trade/torque.js';
+import * as typed from '../../../pwa/trade/typed.js';
+import * as unitSpelled from '../../../pwa/trade/unit_spelled.js';
+import * as units from '../../../pwa/trade/units.js';
+
+const measured = (given) => given && units.measured(given.value, given.unit);
+
+function read(given) {
+  const { text, value, unit, number } = typed.read(given.typed, given.wanted, {
+    unit: given.unit,
+    decimalSign: given.decimal_sign,
+  });
+  return { text, value, unit, number };
+}
+
+export const rules = {
+  'units.convert': (g) => units.convert(g.value, g.unit, g.to),
+  'units.shown': (g) => units.shown(measured(g.measured), g.to),
+  'units.compare': (g) => units.compare(measured(g.one), measured(g.other)),
+  'units.parse_number': (g) =>
+    units.parseNumber(g.typed, { oneDecimalKey: g.one_decimal_key, signed: g.signed }),
+  'units.quantity_of': (g) => units.quantityOf(g.unit),
+  'torque.deviation': (g) => torque.deviation(measured(g.reading), measured(g.target)),
+  'torque.against': (g) => torque.against(measured(g.reading), measured(g.target), g.permitted),
+  'torque.asks_unit': (g) => torque.asksUnit(measured(g.reading), measured(g.target)),
+  'torque.out_of_reason': (g) => torque.outOfReason(measured(g.reading), measured(g.target)),
+  'units.convert_difference': (g) => units.convertDifference(g.value, g.unit, g.to),
+  'units.rounded': (g) => units.rounded(g.amount, g.decimals),
+  'typed.read': read,
+  'unit_spelled.unit_word': (g) => unitSpelled.unitWord(g.typed, g.wanted),
+};

@@ -1,0 +1,33 @@
+"""The rules give what was published, on both sides; fixtures/reference names each source."""
+
+import json
+
+import pytest
+from trade import reference_frame as frame
+
+GROUPS = [(stem, group) for stem in frame.STEMS for group in frame.groups(stem)]
+
+
+@pytest.mark.parametrize("side", frame.SIDES)
+@pytest.mark.parametrize("stem", frame.STEMS)
+def test_published_values_come_out(stem: str, side: str) -> None:
+    wrong = [
+        f"{each.group['topic']}: {json.dumps(each.case, ensure_ascii=False)}\n  came {each.came}"
+        for each in frame.outcomes(stem, side)
+        if not each.share <= 1
+    ]
+    assert not wrong, "\n".join(wrong)
+
+
+@pytest.mark.parametrize("stem", frame.STEMS)
+def test_both_sides_have_the_same_adapters(stem: str) -> None:
+    assert (frame.HERE / "reference_rules" / f"{stem}.mjs").is_file()
+    assert (frame.REFERENCE / f"{stem}.json").is_file()
+
+
+@pytest.mark.parametrize(("stem", "group"), GROUPS, ids=[g["topic"] for _, g in GROUPS])
+def test_every_published_group_names_its_source(stem: str, group: frame.Case) -> None:
+    assert group["rule"] == stem
+    assert set(group["source"]) == {"title", "where", "kind", "checked"}
+    assert all(text.strip() for text in group["source"].values())
+    assert group["cases"]
