@@ -96,6 +96,15 @@ export function amount(name, value, unit = null, how = {}) {
 }
 
 /**
+ * An amount inside a sentence.
+ * @param {number} value
+ * @param {string} unit
+ * @param {number} [figures]
+ */
+export const text = (value, unit, figures = 3) =>
+  `${rounded(value, decimalsFor(value, figures))} ${unit}`;
+
+/**
  * A share, told in per cent.
  * @param {string} name
  * @param {number} value

@@ -1,4 +1,5 @@
 /** Every working by its name, in the order of the list. */
+import { ADAPTER } from './adapter.js';
 import { CONVERT } from './convert.js';
 import { WorkingUnknown } from './errors.js';
 import { read } from './reading.js';
@@ -6,7 +7,7 @@ import { read } from './reading.js';
 /** @typedef {import('./working.js').Working} Working */
 
 /** @type {ReadonlyMap<string, Working>} */
-export const WORKINGS = new Map([CONVERT].map((each) => [each.name, each]));
+export const WORKINGS = new Map([CONVERT, ADAPTER].map((each) => [each.name, each]));
 
 /** The working of a name. @param {string} name */
 export function working(name) {

@@ -5,7 +5,21 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-SAYS: Mapping[str, tuple[str, str]] = {}
+SAYS: Mapping[str, tuple[str, str]] = {
+    "adapter-starts-at": (
+        "caution",
+        "The wrench starts at {least}, so it cannot be set to {setting}. Take a smaller wrench.",
+    ),
+    "adapter-ends-at": (
+        "caution",
+        "The wrench ends at {most}, so it cannot be set to {setting}. Take a larger wrench.",
+    ),
+    "adapter-grip": (
+        "notice",
+        "Pull at the middle of the grip, where the length was measured, and keep the angle. "
+        "Otherwise something else arrives at the bolt.",
+    ),
+}
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""
 
 

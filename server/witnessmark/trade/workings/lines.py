@@ -55,6 +55,11 @@ def amount(
     )
 
 
+def text(value: float, unit: str, figures: int = 3) -> str:
+    """An amount inside a sentence."""
+    return f"{units.rounded(value, decimals_for(value, figures))} {unit}"
+
+
 def share(
     name: str,
     value: float,

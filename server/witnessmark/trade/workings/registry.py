@@ -8,6 +8,7 @@ from typing import Any
 
 from witnessmark.errors import TradeError
 from witnessmark.trade.unit_words import UNIT_WORDS
+from witnessmark.trade.workings.adapter import ADAPTER
 from witnessmark.trade.workings.convert import CONVERT
 from witnessmark.trade.workings.errors import WorkingDoubled, WorkingUnknown
 from witnessmark.trade.workings.given import Given, Typed
@@ -47,7 +48,7 @@ def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT,))
+WORKINGS = collected((CONVERT, ADAPTER))
 
 
 def working(name: str) -> Working:
