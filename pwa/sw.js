@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '8de9bda307f7';
+const VERSION = '243fa7be46eb';
 
 /** @type {string[]} */
 const FILES = [
@@ -272,12 +272,10 @@ const FILES = [
   '/store/wire.js',
   '/store/workshops.js',
   '/store/zip.js',
-  '/trade/adapter.js',
   '/trade/amounts.js',
   '/trade/exact.js',
   '/trade/label.js',
   '/trade/number.js',
-  '/trade/points.js',
   '/trade/sequence.js',
   '/trade/torque.js',
   '/trade/typed.js',
@@ -286,6 +284,7 @@ const FILES = [
   '/trade/unit_spellings.js',
   '/trade/unit_words.js',
   '/trade/units.js',
+  '/trade/workings/adapter.js',
   '/trade/workings/cautions.js',
   '/trade/workings/convert.js',
   '/trade/workings/errors.js',

@@ -153,3 +153,33 @@ def test_a_left_hand_mirrors_pairs_and_the_keypads_last_row(open_bench: Opener) 
 def test_a_run_at_390_by_700_does_not_scroll(open_bench: Opener) -> None:
     page = open_screen(open_bench, "run", (390, 700))
     assert page.evaluate("document.documentElement.scrollHeight") <= 701
+
+
+IN_SIGHT = """places => {
+  const act = document.querySelector('.act').getBoundingClientRect();
+  return places.filter(place => {
+    const box = document.querySelector(place)?.getBoundingClientRect();
+    return !box || box.top < 0 || box.bottom > act.top || box.right > innerWidth;
+  }).concat(act.bottom > innerHeight ? ['.act'] : []);
+}"""
+WHOLE = [".pull .big", ".pull .unit", ".source-line"]
+KEYS = ["#strike", "#reading"]
+LARGE = [".pull .big", ".pull .unit"]
+
+
+@pytest.mark.parametrize("text", [100, 200])
+@pytest.mark.parametrize("size", [(390, 844), (390, 700), (320, 640)])
+def test_the_figure_its_unit_and_the_confirm_are_in_sight_without_scrolling(
+    open_bench: Opener, size: tuple[int, int], text: int
+) -> None:
+    page = open_phone(open_bench, size)
+    show(page, "run")
+    page.evaluate("text => { document.documentElement.style.fontSize = `${text}%`; }", text)
+    # On the smallest glass the line of a flag takes the room of the keys; they are a scroll away.
+    whole = WHOLE + (KEYS if size[0] > 320 else [])
+    assert page.evaluate(IN_SIGHT, whole if text == 100 else LARGE) == []
+    assert page.evaluate("document.documentElement.scrollWidth") == size[0]
+    line = page.locator(".demo").bounding_box()
+    kept = page.evaluate("getComputedStyle(document.documentElement).getPropertyValue('--demo')")
+    assert line
+    assert float(kept.removesuffix("px")) == pytest.approx(line["height"], abs=0.5)

@@ -43,11 +43,20 @@ export function Top({ back, children }) {
 /** The line that says that what is shown was made up. @param {{on?: boolean}} props */
 export function DemoLine({ on }) {
   const shown = Boolean(on) || demo.value;
-  // Before the first paint: the rail of doors begins below this line.
+  const line = useRef(/** @type {HTMLElement | null} */ (null));
+  // Before the first paint: a run, and the rail of doors, begin below this line, however high it is.
   useLayoutEffect(() => {
-    document.documentElement.dataset.demo = shown ? 'yes' : 'no';
+    const { dataset, style } = document.documentElement;
+    dataset.demo = shown ? 'yes' : 'no';
+    const measure = () =>
+      style.setProperty('--demo', `${line.current?.getBoundingClientRect().height ?? 0}px`);
+    measure();
+    if (!line.current) return undefined;
+    const watch = new ResizeObserver(measure);
+    watch.observe(line.current);
+    return () => watch.disconnect();
   }, [shown]);
-  return shown ? html`<p class="demo">${t('demo')}</p>` : null;
+  return shown ? html`<p class="demo" ref=${line}>${t('demo')}</p>` : null;
 }
 
 /** Names the page, and puts focus and scroll where the person left them. @param {string} title @param {boolean} ready */

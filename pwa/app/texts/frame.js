@@ -1,6 +1,6 @@
 /** Words of the frame: doors, sync, marks, what waits and what is not here. */
 export const texts = {
-  demo: 'Demo workshop. Every value is invented.',
+  demo: 'Demo. Every value is invented.',
   close: 'Close',
   back: 'Back',
   doors: 'Main',
