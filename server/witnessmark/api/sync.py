@@ -3,7 +3,7 @@
 import json
 import re
 from collections.abc import Iterator
-from typing import Any
+from typing import Any, cast
 
 from flask import Response
 
@@ -13,8 +13,8 @@ from witnessmark.api.routing import JSON, Routes
 from witnessmark.api.shapes import SyncAnswer, SyncRequest
 from witnessmark.errors import Refusal, RequestShape, TooMuch
 from witnessmark.log.clean import Flaw
-from witnessmark.log.entry import take, unwrapped
-from witnessmark.store import Cursor, Offered, Synced, Taken, offered
+from witnessmark.log.entry import checked, unwrapped
+from witnessmark.store import Cursor, Offered, Synced, Taken
 from witnessmark.store.ids import moment
 from witnessmark.store.log_read import PAGE_ENTRIES
 
@@ -72,11 +72,10 @@ def _beyond(room: object) -> bool:
 
 def _offer(item: object) -> Offered | Refusal:
     try:
-        sent = unwrapped(item)
-        taken = take(sent.facts)
+        facts, order = unwrapped(item)
+        return Offered(cast("dict[str, Any]", facts), checked(facts), order)
     except Refusal as refusal:
         return refusal
-    return offered(taken, sent.order)
 
 
 def _answer(synced: Synced) -> Response:

@@ -1,5 +1,6 @@
 """Serving the workshop: doors, the lines in the terminal, and a calm end."""
 
+import gc
 import os
 import sys
 import webbrowser
@@ -49,12 +50,24 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
         desk = _side_doors(running, door, app)
         page = _first_page(store, desk, demo=demo)
         _tell(door, data, page)
+        _spare_the_collector()
         say(f"ready {door.address}")
         if not wished.no_open and has_screen():
             webbrowser.open(page)
         with stopping.at_once():
             main.serve()
     say("Stopped. Everything that was taken is kept.")
+
+
+def _spare_the_collector() -> None:
+    """Let the search for circles leave out what start-up made, and come more seldom.
+
+    A push makes many thousand objects without one circle; a search through everything in the
+    middle of it takes longer than the push.
+    """
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(50_000, 20, 20)
 
 
 def _side_doors(running: ExitStack, door: Door, app: object) -> str:

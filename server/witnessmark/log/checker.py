@@ -27,7 +27,12 @@ def compiled(shape: type[Schema]) -> Check:
     find, well = finder(shape), _Expression().of(shape)
 
     def check(value: Any) -> Trouble | None:
-        return None if well(value) else find(value)
+        try:
+            if well(value):
+                return None
+        except KeyError:
+            pass  # a field that must be there is not; the expression does not ask twice
+        return find(value)
 
     return check
 
@@ -111,18 +116,10 @@ class _Expression:
 
     def _field(self, box: str, name: str, field: fields.Field[Any]) -> str:
         x = f"x{next(self.numbers)}"
-        found = f"({x} := {box}.get({name!r}))"
-        absent = f"{name!r} not in {box}"
-        match field.required, field.allow_none:
-            case True, False:
-                before = f"{found} is not None and"
-            case True, True:
-                before = f"{found} is None and {name!r} in {box} or {x} is not None and"
-            case False, True:
-                before = f"{found} is None or"
-            case _:
-                before = f"{found} is None and {absent} or {x} is not None and"
-        return f"{before} ({self._value(x, field)})"
+        found = f"({x} := {box}[{name!r}])"
+        some = f"{found} is not None and" if not field.allow_none else f"{found} is None or"
+        rule = f"{some} ({self._value(x, field)})"
+        return rule if field.required else f"{name!r} not in {box} or {rule}"
 
     def _value(self, x: str, field: fields.Field[Any]) -> str:
         if isinstance(field, Leaf) and field.good:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple, cast
 
 from witnessmark.errors import EntryTooLarge, FieldShape, NotAnObject, Refusal, TextNotClean
 from witnessmark.log.checker import compiled
-from witnessmark.log.clean import Flaw, canonical, deepest, parse
+from witnessmark.log.clean import Flaw, deepest, parse, written
 from witnessmark.log.registry import HEADINGS
 from witnessmark.log.shapes import (
     Count,
@@ -57,9 +57,11 @@ class Taken:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Sent:
-    """An entry as it came on the wire, with the order it had before a restore."""
+class Sent(NamedTuple):
+    """An entry as it came on the wire, with the order it had before a restore.
+
+    A tuple, because a push makes thousands.
+    """
 
     facts: object
     order: str | None
@@ -70,15 +72,24 @@ def take(facts: object) -> Taken:
 
     raises: the Refusal that says what to repair.
     """
+    text = checked(facts)
+    return Taken(cast("dict[str, Any]", facts), text)
+
+
+def checked(facts: object) -> str:
+    """The canonical text of one entry that parse() gave, which may be kept.
+
+    raises: the Refusal that says what to repair.
+    """
     if type(facts) is not dict:
         raise facts.refusal if isinstance(facts, Flaw) else NotAnObject()
-    text = canonical(facts)
-    _bounds(text)
+    raw = written(facts)
+    _bounds(raw)
     if trouble := _envelope(facts):
         raise refusal(trouble, "this entry")
     if unwell := body_refusal(facts):
         raise unwell
-    return Taken(facts, text)
+    return raw.decode()
 
 
 def body_refusal(facts: dict[str, Any]) -> Refusal | None:
@@ -119,12 +130,8 @@ def unwrapped(item: object) -> Sent:
     raise FieldShape(what="The order of this entry", trouble="is no stamp")
 
 
-def _bounds(text: str) -> None:
-    try:
-        raw = text.encode()
-    except UnicodeEncodeError as error:
-        raise TextNotClean(trouble="half a sign stands alone in it") from error
+def _bounds(raw: bytes) -> None:
     if len(raw) > MOST_BYTES:
         raise EntryTooLarge(size=len(raw))
-    if text.count("{") + text.count("[") > DEEPEST and deepest(raw) > DEEPEST:
+    if raw.count(b"{") + raw.count(b"[") > DEEPEST and deepest(raw) > DEEPEST:
         raise TextNotClean(trouble=f"it is more than {DEEPEST} levels deep")
