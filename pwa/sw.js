@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '243fa7be46eb';
+const VERSION = '82c0ef9dd1e2';
 
 /** @type {string[]} */
 const FILES = [

@@ -18,7 +18,7 @@ def pair(context: BrowserContext, workshop: Garage) -> Page:
     """A paired phone that has synced once."""
     page = context.new_page()
     page.goto(workshop.pairing()["url"])
-    expect(page.locator(".sync")).to_contain_text("all home")
+    expect(page.locator(".sync")).to_contain_text("all home", timeout=20_000)
     return page
 
 

@@ -1,6 +1,7 @@
 /** What a run asks before it goes on: where it stopped, an unsourced value, a turned fastener, two that differ. */
 
 import { when } from '../dates.js';
+import { nameOfOther } from '../device_names.js';
 import { Act, Caution, html, Key } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { Held } from './begin.js';
@@ -87,12 +88,18 @@ export function DiffersAsk({ view, workshop, casting, leave, answer, go }) {
 const factsOf = (workshop, view, ids) =>
   workshop.subject(view.id).facts.filter((/** @type {any} */ fact) => ids.includes(fact.id));
 
+/** Who began it, or on which device. @param {any} begin */
+function bySays({ by, device }) {
+  const who = by || nameOfOther(device);
+  return who ? t('run.back.by', { by: who }) : '';
+}
+
 /** @param {any} props */
 function TwoRuns({ begins, answer }) {
   return html`<section class="asked"><h2>${t('run.ask.two-runs')}</h2><p>${t('run.ask.two-runs.says')}</p>
     ${begins.map(
       (/** @type {any} */ begin) => html`<${Key} key=${begin.id}
-      label=${t('run.ask.run', { when: when(begin.made), by: begin.by ? t('run.back.by', { by: begin.by }) : '' })}
+      label=${t('run.ask.run', { when: when(begin.made), by: bySays(begin) })}
       onPress=${() => answer('two-runs', begin)} />`,
     )}</section>`;
 }
