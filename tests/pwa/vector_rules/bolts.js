@@ -1,4 +1,7 @@
 // Shared cases of bolts: units, what people type, threads, torque, preload and stretch.
+import * as strength from '../../../pwa/trade/strength.js';
+import * as thread from '../../../pwa/trade/thread.js';
+import { parse } from '../../../pwa/trade/thread_text.js';
 import * as torque from '../../../pwa/trade/torque.js';
 import * as typed from '../../../pwa/trade/typed.js';
 import * as unitSpelled from '../../../pwa/trade/unit_spelled.js';
@@ -28,5 +31,11 @@ export const rules = {
   'units.convert_difference': (g) => units.convertDifference(g.value, g.unit, g.to),
   'units.rounded': (g) => units.rounded(g.amount, g.decimals),
   'typed.read': read,
+  'thread_text.parse': (g) => parse(g.designation),
+  'thread.sizes': (g) => thread.sizes(parse(g.designation)),
+  'thread.stress_area_mm2': (g) => thread.stressAreaMm2(parse(g.designation), g.formula),
+  'strength.class_of': (g) => strength.classOf(g.typed, g.standard),
+  'strength.stresses': (g) => strength.stresses(g.property_class, g.diameter_mm),
+  'strength.loads': (g) => strength.loads(parse(g.designation), g.property_class),
   'unit_spelled.unit_word': (g) => unitSpelled.unitWord(g.typed, g.wanted),
 };
