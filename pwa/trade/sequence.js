@@ -1,12 +1,13 @@
 /** In which order the fasteners of a joint are tightened, and where they are drawn. */
 import { TradeError } from '../errors.js';
+import { count as counted, finite } from './amounts.js';
 
 export const PATTERNS = Object.freeze(['circle', 'rows', 'line', 'points']);
 export const MOST = 400;
-const WIDTH = 1000;
-const HEIGHT = 500;
-const EDGE = 60;
-const TOP = 90;
+export const WIDTH = 1000;
+export const HEIGHT = 500;
+export const EDGE = 60;
+export const TOP = 90;
 const RADIUS = 200;
 const QUARTER_STARTS = /** @type {Record<number, number[]>} */ ({
   3: [1, 2, 3],
@@ -84,12 +85,30 @@ export function positions(pattern, count, rows = 2) {
 }
 
 /**
+ * The drawing of a joint: its fasteners by number, each with its turn and its place.
+ * @param {string} pattern
+ * @param {number} count
+ * @param {number} [rows]
+ * @param {boolean} [loosen]
+ */
+export function drawn(pattern, count, rows = 2, loosen = false) {
+  const tightening = order(pattern, count, rows);
+  const turns = loosen ? loosening(tightening) : tightening;
+  const turn = new Map(turns.map((number, place) => [number, place + 1]));
+  return positions(pattern, count, rows).map(([x, y], i) =>
+    Object.freeze({ number: i + 1, turn: turn.get(i + 1) ?? 0, x, y }),
+  );
+}
+
+/**
  * @param {string} pattern
  * @param {number} count
  * @param {number} rows
  */
 function refuse(pattern, count, rows) {
   if (!PATTERNS.includes(pattern)) throw new PatternUnknown({ pattern });
+  if (finite(count, 'count') >= 1) counted(count, 'count', 1);
+  if (pattern === 'rows') counted(rows, 'rows');
   if (count < 1) throw new NoFasteners();
   if (count > MOST) throw new TooManyFasteners({ count });
   if (pattern === 'rows' && !(rows >= 1 && rows <= count)) throw new RowsUnclear({ count, rows });

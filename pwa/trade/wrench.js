@@ -1,5 +1,6 @@
 /** What a torque wrench can be trusted with: its range, its permitted deviation, its age. */
 import { TradeError } from '../errors.js';
+import { aboveZero, count, finite } from './amounts.js';
 import { compare, parseNumber } from './units.js';
 
 /** @typedef {import('./units.js').Measured} Measured */
@@ -8,6 +9,9 @@ const SMALL_TOOL = Object.freeze({ value: '10', unit: 'N·m' });
 const SMALL_TOOL_DEVIATION = 0.06;
 const DEVIATION = 0.04;
 const MOST_DEVIATION = 50;
+const YEAR = 365;
+/** Half a step and a limit are met by floats that miss them by a hair. */
+const ROUNDING = 1e-9;
 const DAY = /^([0-9]{4})-([0-9]{2})-([0-9]{2})/;
 
 /** A day that is not written year, month, day, or is in no calendar. */
@@ -79,35 +83,86 @@ export function permitted(most, own) {
 }
 
 /**
- * How far a wrench is off, as a share of the reference torque; both in one unit.
- * @param {number} indicated
- * @param {number} reference
+ * How far a wrench is off, as a share of the reference torque.
+ * @param {number} indicatedNm
+ * @param {number} referenceNm
  */
-export function deviation(indicated, reference) {
-  if (!(reference > 0)) throw new ReferenceMissing();
-  return (indicated - reference) / reference;
+export function deviation(indicatedNm, referenceNm) {
+  if (!(finite(referenceNm, 'reference') > 0)) throw new ReferenceMissing();
+  return (finite(indicatedNm, 'indicated') - referenceNm) / referenceNm;
 }
 
 /**
- * Least and most that a wrench may really apply at a setting, in the setting's unit.
- * The reference divides, so 50 at a share of 0.04 applies 48.08 to 52.08.
- * @param {number} setting
+ * Whether a deviation, to either side, is no more than the permitted share; the limit is.
+ * @param {number} off
  * @param {number} share
- * @returns {[number, number]}
  */
-export function applied(setting, share) {
-  if (!(share >= 0 && share < 1)) throw new DeviationUnclear({ typed: share * 100 });
-  return [setting / (1 + share), setting / (1 - share)];
+export function within(off, share) {
+  return Math.abs(finite(off, 'deviation')) <= checkedShare(share) + ROUNDING;
 }
 
 /**
- * The mark nearest to a wanted torque; half way goes up. Both in the scale's unit.
- * @param {number} wanted
- * @param {number} graduation
+ * Least and most that a wrench may really apply at a setting.
+ * The reference divides, so 50 at a share of 0.04 applies 48.08 to 52.08.
+ * @param {number} settingNm
+ * @param {number} share
  */
-export function settable(wanted, graduation) {
-  if (!(graduation > 0)) throw new GraduationUnclear();
-  return Math.floor(wanted / graduation + 0.5) * graduation;
+export function applied(settingNm, share) {
+  const part = checkedShare(share);
+  aboveZero(settingNm, 'setting');
+  return Object.freeze({ low_N_m: settingNm / (1 + part), high_N_m: settingNm / (1 - part) });
+}
+
+/**
+ * The mark nearest to a wanted torque; half way goes up, beyond either end the end is given.
+ * @param {number} wantedNm
+ * @param {number} graduationNm
+ * @param {number | null} [leastNm] the lowest mark, from which the marks are counted
+ * @param {number | null} [mostNm]
+ */
+export function settable(wantedNm, graduationNm, leastNm, mostNm) {
+  if (!(finite(graduationNm, 'graduation') > 0)) throw new GraduationUnclear();
+  aboveZero(wantedNm, 'wanted');
+  const first = finite(leastNm ?? 0, 'least');
+  const near = Math.max(0, Math.floor((wantedNm - first) / graduationNm + 0.5 + ROUNDING));
+  const top =
+    typeof mostNm === 'number'
+      ? Math.floor((finite(mostNm, 'most') - first) / graduationNm + ROUNDING)
+      : near;
+  const mark = first + Math.min(near, top) * graduationNm;
+  return Object.freeze({ settable_N_m: mark, error: (mark - wantedNm) / wantedNm });
+}
+
+/**
+ * The least torque a setting wrench is good for: its lowest mark, else a fifth of its largest.
+ * @param {number} mostNm
+ * @param {number | null} [lowestMarkNm]
+ */
+export function rangeLow(mostNm, lowestMarkNm) {
+  aboveZero(mostNm, 'most');
+  if (lowestMarkNm === null || lowestMarkNm === undefined) return mostNm / 5;
+  return aboveZero(lowestMarkNm, 'lowest mark');
+}
+
+/** @param {number} share */
+function checkedShare(share) {
+  if (!(finite(share, 'share') >= 0 && share < 1))
+    throw new DeviationUnclear({ typed: share * 100 });
+  return share;
+}
+
+/**
+ * Whether the last calibration is recent enough; a day to come is told as such.
+ * @param {string | null} calibrated
+ * @param {string} today
+ * @param {number} [goodFor] days
+ */
+export function calibration(calibrated, today, goodFor = YEAR) {
+  count(goodFor, 'days', 1);
+  if (calibrated === null) return Object.freeze({ state: 'unknown', days: null });
+  const days = daysSince(calibrated, today);
+  if (days < 0) return Object.freeze({ state: 'to-come', days });
+  return Object.freeze({ state: days <= goodFor ? 'current' : 'old', days });
 }
 
 /**

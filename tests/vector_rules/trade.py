@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import label, sequence, wrench
+from witnessmark.trade import label
 from witnessmark.trade.units import Measured
 
 Given = dict[str, Any]
@@ -36,14 +36,4 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "label.value": lambda g: label.value(g["sign"]),
     "label.code_from_text": lambda g: label.code_from_text(g["text"]),
     "label.grouped": lambda g: label.grouped(g["code"]),
-    "sequence.order": pattern(sequence.order),
-    "sequence.loosening": lambda g: sequence.loosening(g["tightening"]),
-    "sequence.positions": pattern(sequence.positions),
-    "wrench.permitted": lambda g: wrench.permitted(measured(g["most"]), g["own"]),
-    "wrench.fit": lambda g: wrench.fit(*of(g, "wanted", "least", "most")),
-    "wrench.in_range": lambda g: wrench.in_range(*of(g, "wanted", "least", "most")),
-    "wrench.deviation": lambda g: wrench.deviation(g["indicated"], g["reference"]),
-    "wrench.applied": lambda g: wrench.applied(g["setting"], g["share"]),
-    "wrench.settable": lambda g: wrench.settable(g["wanted"], g["graduation"]),
-    "wrench.days_since": lambda g: wrench.days_since(g["calibrated"], g["today"]),
 }

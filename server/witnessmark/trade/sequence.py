@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 from witnessmark.errors import TradeError
+from witnessmark.trade import amounts
 
 PATTERNS = ("circle", "rows", "line", "points")
 MOST = 400
 WIDTH, HEIGHT = 1000, 500
-_EDGE, _TOP, _RADIUS = 60, 90, 200
+EDGE, TOP, _RADIUS = 60, 90, 200
 _QUARTER_STARTS = {3: (1, 2, 3), 6: (1, 4, 2, 5, 3, 6)}
 
 
@@ -45,15 +47,27 @@ class RowsUnclear(TradeError):
     next_step = "Say how many rows there are, from one to the number of fasteners."
 
 
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """One fastener as it is drawn: its number, its turn in the order, and where it stands."""
+
+    number: int
+    turn: int
+    x: int
+    y: int
+
+
 def order(pattern: str, count: int, rows: int = 2) -> list[int]:
     """Numbers of the fasteners in the order of tightening.
 
     Numbering: circle clockwise from the top, line from the left, rows one after the other from
     the left, points as they were set. Circle: cross pattern; line and rows: from the middle
     outwards, corners last; points: as numbered.
-    raises: NoFasteners, TooManyFasteners, PatternUnknown, RowsUnclear.
+    raises: NoFasteners, TooManyFasteners, PatternUnknown, RowsUnclear; NotANumber, NotACount.
     source: ASME PCC-1 (2013, 2019), legacy cross pattern, for circles of 4, 8, 12, 16, 20, 24 (12
     fetched from a public page, the others from memory); the rest common practice, no source
+    >>> order("circle", 8), order("line", 5)
+    ([1, 5, 3, 7, 2, 6, 4, 8], [3, 4, 2, 5, 1])
     """
     _check(pattern, count, rows)
     if pattern == "circle":
@@ -67,6 +81,8 @@ def loosening(tightening: list[int]) -> list[int]:
     """The order of loosening: the reverse, so that the last is the first to give.
 
     source: ASME PCC-1 (2013, 2019), from memory; common practice for rows
+    >>> loosening(order("circle", 4))
+    [4, 2, 3, 1]
     """
     return tightening[::-1]
 
@@ -76,6 +92,8 @@ def positions(pattern: str, count: int, rows: int = 2) -> list[tuple[int, int]]:
 
     raises: as order.
     source: definition
+    >>> positions("line", 3)
+    [(60, 250), (500, 250), (940, 250)]
     """
     _check(pattern, count, rows)
     if pattern == "circle":
@@ -84,16 +102,40 @@ def positions(pattern: str, count: int, rows: int = 2) -> list[tuple[int, int]]:
     columns = -(-count // lines)
     return [
         (
-            _spread(_EDGE, WIDTH - _EDGE, i % columns, columns),
-            _spread(_TOP, HEIGHT - _TOP, i // columns, lines),
+            _spread(EDGE, WIDTH - EDGE, i % columns, columns),
+            _spread(TOP, HEIGHT - TOP, i // columns, lines),
         )
         for i in range(count)
+    ]
+
+
+def drawn(pattern: str, count: int, rows: int = 2, loosen: bool = False) -> list[Drawn]:
+    """The drawing of a joint: its fasteners by number, each with its turn and its place.
+
+    loosen: turns of loosening instead of tightening.
+    raises: as order.
+    source: as order, loosening and positions, of which it is made
+    >>> drawn("line", 3)[0]
+    Drawn(number=1, turn=3, x=60, y=250)
+    """
+    turns = order(pattern, count, rows)
+    if loosen:
+        turns = loosening(turns)
+    turn = {number: place for place, number in enumerate(turns, 1)}
+    return [
+        Drawn(number, turn[number], x, y)
+        for number, (x, y) in enumerate(positions(pattern, count, rows), 1)
     ]
 
 
 def _check(pattern: str, count: int, rows: int) -> None:
     if pattern not in PATTERNS:
         raise PatternUnknown(pattern=pattern)
+    whole = amounts.finite(count, "count")
+    if whole >= 1:
+        amounts.count(count, "count", 1)
+    if pattern == "rows":
+        amounts.count(rows, "rows")
     if count < 1:
         raise NoFasteners()
     if count > MOST:

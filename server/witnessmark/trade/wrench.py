@@ -4,15 +4,19 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import dataclass
 from typing import Literal
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import units
-from witnessmark.trade.units import Measured
+from witnessmark.trade import alike, amounts, units
+from witnessmark.trade.units import Measured, Quantity
 
 SMALL_TOOL = Measured("10", "N·m")
 SMALL_TOOL_DEVIATION, DEVIATION = 0.06, 0.04
 MOST_DEVIATION = 50
+YEAR = 365
+_ROUNDING = 1e-9
+"""Half a step and a limit are met by floats that miss them by a hair."""
 _DAY = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
 
 
@@ -92,38 +96,143 @@ def permitted(most: Measured | None, own: str | None = None) -> float | None:
     return DEVIATION if units.compare(most, SMALL_TOOL) > 0 else SMALL_TOOL_DEVIATION
 
 
-def deviation(indicated: float, reference: float) -> float:
-    """How far a wrench is off, as a share of the reference torque; both in one unit.
+@dataclass(frozen=True, slots=True)
+class Band:
+    """The least and the most that may have been applied."""
 
-    raises: ReferenceMissing.
+    low: Quantity
+    high: Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """The mark to set, and how far it is off the wanted torque as a share of it."""
+
+    settable: Quantity
+    error: float
+
+
+@dataclass(frozen=True, slots=True)
+class Calibration:
+    """Days since a wrench was calibrated, and what that means."""
+
+    state: Literal["current", "old", "to-come", "unknown"]
+    days: int | None
+
+
+@units.check("torque", "torque")
+def deviation(indicated: Quantity, reference: Quantity) -> float:
+    """How far a wrench is off, as a share of the reference torque.
+
+    indicated: what was set or read; reference: what the tester showed.
+    raises: ReferenceMissing; NoQuantity, WrongQuantity; NotANumber.
     source: ISO 6789-1:2017, calculation of deviation (from memory)
+    >>> round(deviation(units.quantity(50, "N·m"), units.quantity(48.5, "N·m")), 6)
+    0.030928
     """
-    if not reference > 0:
+    tester = alike.size(reference, reference, "reference")
+    if not tester > 0:
         raise ReferenceMissing()
-    return (indicated - reference) / reference
+    return (alike.size(indicated, reference, "indicated") - tester) / tester
 
 
-def applied(setting: float, share: float) -> tuple[float, float]:
-    """Least and most that a wrench may really apply at a setting, in the setting's unit.
+def within(off: float, share: float) -> bool:
+    """Whether a deviation, to either side, is no more than the permitted share; the limit is.
 
-    The reference divides, so 50 at a share of 0.04 applies 48.08 to 52.08.
-    raises: DeviationUnclear for a share of 1 or more, or below 0.
+    raises: DeviationUnclear; NotANumber.
+    source: ISO 6789-1:2017 (from memory)
+    >>> within(0.030928, 0.04), within(-0.041, 0.04)
+    (True, False)
+    """
+    return abs(amounts.finite(off, "deviation")) <= _share(share) + _ROUNDING
+
+
+@units.check("torque", None)
+def applied(setting: Quantity, share: float) -> Band:
+    """Least and most that a wrench may really apply at a setting.
+
+    share: its permitted deviation, 0.04 for 4 per cent. The reference divides, so 50 at a share
+    of 0.04 applies 48.08 to 52.08, not 48 to 52.
+    raises: DeviationUnclear for a share of 1 or more, or below 0; NotAboveZero; NoQuantity.
     source: ISO 6789-1:2017, calculation of deviation (from memory)
+    >>> band = applied(units.quantity(50, "N·m"), 0.04)
+    >>> units.rounded(units.magnitude(band.low, "N·m"), 2)
+    '48.08'
     """
-    if not 0 <= share < 1:
-        raise DeviationUnclear(typed=share * 100)
-    return setting / (1 + share), setting / (1 - share)
+    part = _share(share)
+    amount = amounts.above_zero(alike.size(setting, setting, "setting"), "setting")
+    return Band(alike.like(amount / (1 + part), setting), alike.like(amount / (1 - part), setting))
 
 
-def settable(wanted: float, graduation: float) -> float:
-    """The mark nearest to a wanted torque; half way goes up. Both in the scale's unit.
+@units.check("torque", "torque", "torque", "torque")
+def settable(
+    wanted: Quantity,
+    graduation: Quantity,
+    least: Quantity | None = None,
+    most: Quantity | None = None,
+) -> Mark:
+    """The mark nearest to a wanted torque, in the unit of the scale; half way goes up.
 
-    raises: GraduationUnclear.
+    graduation: the step from mark to mark. least: the lowest mark, from which the marks are
+    counted; without it from nothing. most: the highest mark. Beyond either end the end is given:
+    ask fit whether the wrench takes the torque at all.
+    raises: GraduationUnclear; NotAboveZero; NoQuantity, WrongQuantity.
     source: definition
+    >>> mark = settable(units.quantity(53.33, "N·m"), units.quantity(0.5, "N·m"))
+    >>> units.magnitude(mark.settable, "N·m"), round(mark.error, 6)
+    (53.5, 0.003188)
     """
-    if not graduation > 0:
+    step = alike.size(graduation, graduation, "graduation")
+    if not step > 0:
         raise GraduationUnclear()
-    return math.floor(wanted / graduation + 0.5) * graduation
+    aim = amounts.above_zero(alike.size(wanted, graduation, "wanted"), "wanted")
+    first = 0.0 if least is None else alike.size(least, graduation, "least")
+    steps = max(0, math.floor((aim - first) / step + 0.5 + _ROUNDING))
+    if most is not None:
+        top = math.floor((alike.size(most, graduation, "most") - first) / step + _ROUNDING)
+        steps = min(steps, top)
+    mark = first + steps * step
+    return Mark(alike.like(mark, graduation), (mark - aim) / aim)
+
+
+@units.check("torque", "torque")
+def range_low(most: Quantity, lowest_mark: Quantity | None = None) -> Quantity:
+    """The least torque a setting wrench is good for: its lowest mark, else a fifth of its largest.
+
+    raises: NotAboveZero; NoQuantity, WrongQuantity.
+    source: ISO 6789: lowest marked value (2017), 20 % of the largest (2003), from memory
+    >>> units.magnitude(range_low(units.quantity(200, "N·m")), "N·m")
+    40.0
+    """
+    top = amounts.above_zero(alike.size(most, most, "most"), "most")
+    if lowest_mark is None:
+        return alike.like(top / 5, most)
+    amounts.above_zero(alike.size(lowest_mark, lowest_mark, "lowest mark"), "lowest mark")
+    return lowest_mark
+
+
+def _share(share: float) -> float:
+    if not 0 <= amounts.finite(share, "share") < 1:
+        raise DeviationUnclear(typed=share * 100)
+    return share
+
+
+def calibration(calibrated: str | None, today: str, good_for: int = YEAR) -> Calibration:
+    """Whether the last calibration is recent enough.
+
+    good_for: days; the owner's own, a year without. A day to come is told as such.
+    raises: DateUnclear; NotACount.
+    source: ISO 6789, twelve months in use where nothing else is agreed (from memory)
+    >>> calibration("2030-03-07", "2031-03-08").state
+    'old'
+    """
+    amounts.count(good_for, "days", 1)
+    if calibrated is None:
+        return Calibration("unknown", None)
+    days = days_since(calibrated, today)
+    if days < 0:
+        return Calibration("to-come", days)
+    return Calibration("current" if days <= good_for else "old", days)
 
 
 def days_since(calibrated: str, today: str) -> int:

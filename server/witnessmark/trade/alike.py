@@ -1,0 +1,66 @@
+"""Amounts of one quantity side by side: plain numbers in the first one's unit, and back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import pint
+
+from witnessmark.trade import amounts, units
+from witnessmark.trade.unit_errors import NoQuantity, WrongQuantity
+from witnessmark.trade.units import Quantity
+
+
+def size(amount: Quantity, first: Quantity, what: str) -> float:
+    """How many of the first amount's unit another one is; both measure the same.
+
+    raises: NoQuantity, WrongQuantity; NotANumber, TooLarge.
+    source: definition
+    """
+    if not isinstance(amount, pint.Quantity):
+        raise NoQuantity(argument=what)
+    if not isinstance(first, pint.Quantity):
+        raise NoQuantity(argument="first amount")
+    if amount.dimensionality != first.dimensionality:
+        raise WrongQuantity(argument=what, wanted="what the others measure")
+    if amount.units == first.units:
+        return amounts.finite(float(amount.magnitude), what)
+    return amounts.finite(float(amount.to(first.units).magnitude), what)
+
+
+def sizes(listed: Sequence[Quantity], what: str) -> list[float]:
+    """Each of a list in the unit of its first.
+
+    raises: as size.
+    source: definition
+    """
+    return [size(each, listed[0], what) for each in listed]
+
+
+def like(number: float, first: Quantity) -> Quantity:
+    """So many of the first amount's unit.
+
+    source: definition
+    """
+    made: Quantity = type(first)(number, first.units)
+    return made
+
+
+def mm(length: Quantity, what: str) -> float:
+    """A length in millimetres.
+
+    raises: NoQuantity, UnitsDiffer; NotANumber, TooLarge.
+    source: definition
+    """
+    if not isinstance(length, pint.Quantity):
+        raise NoQuantity(argument=what)
+    return amounts.finite(units.magnitude(length, "mm"), what)
+
+
+def of_mm(number: float) -> Quantity:
+    """So many millimetres.
+
+    raises: NotANumber, TooLarge.
+    source: definition
+    """
+    return units.quantity(number, "mm")
