@@ -1,12 +1,12 @@
 /**
  * Serves the page from one precached version, with or without a network. It never touches what the
- * computer says under /api: entries live in the store, not here. The two constants are written by
- * tests/pwa/list_page_files.py, and a test compares them with the folder.
+ * computer says under /api: entries live in the store, not here. The lists and their marks are
+ * written by tests/pwa/list_page_files.py, and a test compares them with the folder.
  */
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '82c0ef9dd1e2';
+const VERSION = '9aa06e54ea85';
 
 /** @type {string[]} */
 const FILES = [
@@ -161,10 +161,6 @@ const FILES = [
   '/app/words.js',
   '/changes.json',
   '/errors.js',
-  '/icons/any-192.png',
-  '/icons/any-512.png',
-  '/icons/maskable-512.png',
-  '/icons/touch-180.png',
   '/',
   '/log/clean.js',
   '/log/digest.js',
@@ -209,33 +205,13 @@ const FILES = [
   '/log/values.js',
   '/log/workshop.js',
   '/manifest.webmanifest',
-  '/scan/align.js',
-  '/scan/answer.js',
-  '/scan/believe.js',
   '/scan/camera.js',
   '/scan/codes.js',
-  '/scan/corner_squares.js',
-  '/scan/decipher.js',
-  '/scan/deep.js',
-  '/scan/expected.js',
   '/scan/eye.js',
-  '/scan/first_guess.js',
-  '/scan/galois.js',
-  '/scan/grid.js',
-  '/scan/homography.js',
   '/scan/index.js',
-  '/scan/layout.js',
-  '/scan/locate.js',
-  '/scan/nearest.js',
-  '/scan/planes.js',
-  '/scan/reader.js',
   '/scan/readers.js',
-  '/scan/single_guess.js',
-  '/scan/square_fit.js',
-  '/scan/symbol_guess.js',
   '/scan/watch.js',
   '/scan/wedge.js',
-  '/scan/worker.js',
   '/store/absorb.js',
   '/store/ask.js',
   '/store/browser.js',
@@ -272,11 +248,21 @@ const FILES = [
   '/store/wire.js',
   '/store/workshops.js',
   '/store/zip.js',
+  '/trade/adapter.js',
   '/trade/amounts.js',
+  '/trade/dimension.js',
   '/trade/exact.js',
   '/trade/label.js',
+  '/trade/limits.js',
   '/trade/number.js',
+  '/trade/points.js',
   '/trade/sequence.js',
+  '/trade/strength.js',
+  '/trade/thread.js',
+  '/trade/thread_errors.js',
+  '/trade/thread_inches.js',
+  '/trade/thread_tables.js',
+  '/trade/thread_text.js',
   '/trade/torque.js',
   '/trade/typed.js',
   '/trade/unit_errors.js',
@@ -301,9 +287,6 @@ const FILES = [
   '/vendor/preact/preact.js',
   '/vendor/signals-core/signals-core.js',
   '/vendor/signals/signals.js',
-  '/vendor/zxing-wasm/es/reader/index.js',
-  '/vendor/zxing-wasm/es/share.js',
-  '/vendor/zxing-wasm/reader/zxing_reader.wasm',
   '/views/code.js',
   '/views/course.js',
   '/views/find.js',
@@ -330,32 +313,128 @@ const FILES = [
   '/views/wrenches.js',
 ];
 
-const CACHE = `page ${VERSION}`;
+const DECODER = '5ffb59ba87b8';
+
+/** What only the readers of labels load, in workers of their own. @type {string[]} */
+const DECODER_FILES = [
+  '/scan/align.js',
+  '/scan/answer.js',
+  '/scan/believe.js',
+  '/scan/corner_squares.js',
+  '/scan/decipher.js',
+  '/scan/deep.js',
+  '/scan/expected.js',
+  '/scan/first_guess.js',
+  '/scan/galois.js',
+  '/scan/grid.js',
+  '/scan/homography.js',
+  '/scan/layout.js',
+  '/scan/locate.js',
+  '/scan/nearest.js',
+  '/scan/planes.js',
+  '/scan/reader.js',
+  '/scan/single_guess.js',
+  '/scan/square_fit.js',
+  '/scan/symbol_guess.js',
+  '/scan/worker.js',
+  '/vendor/zxing-wasm/es/reader/index.js',
+  '/vendor/zxing-wasm/es/share.js',
+  '/vendor/zxing-wasm/reader/zxing_reader.wasm',
+];
+
+/** @typedef {{cache: string, pack: string, files: string[]}} Part */
+/** @typedef {{files: [string, string, number][], joined?: string[], beside?: string[]}} Told */
+
+/** @type {Part} */
+const PAGE = { cache: `page ${VERSION}`, pack: `/pack/${VERSION}/page`, files: FILES };
+
+/** Has a mark of its own: a new version of the page need not fetch the same decoder. @type {Part} */
+const READER = {
+  cache: `decoder ${DECODER}`,
+  pack: `/pack/${DECODER}/decoder`,
+  files: DECODER_FILES,
+};
+
+/** Kept last: a cache without it was interrupted. */
+const WHOLE = '/whole';
 
 /** Paths that are the computer's, not the page's. */
 const NOT_OURS = /^\/(?:api|demo)(?:\/|$)|^\/ca\.crt$/;
 
-async function fill() {
-  const cache = await caches.open(CACHE);
+/** What says how one answer was sent, not what it is. */
+const OF_THE_WAY = ['Content-Encoding', 'Content-Length', 'ETag', 'Vary', 'Cache-Control', 'Date'];
+
+/**
+ * One stream with all files of a part; null where the computer has none and sends them singly.
+ * @param {Part} part
+ */
+async function packOf(part) {
+  const answer = await fetch(part.pack);
+  const kind = answer.headers.get('Content-Type') ?? '';
+  if (!answer.ok || !kind.startsWith('application/octet-stream')) return null;
+  const body = new Uint8Array(await answer.arrayBuffer());
+  const end = body.indexOf(10);
+  /** @type {Told} */
+  const told = JSON.parse(new TextDecoder().decode(body.subarray(0, end)));
+  const length = told.files.reduce((sum, file) => sum + file[2], end + 1);
+  if (length !== body.length) throw new TypeError('a pack that is not whole');
+  const headers = new Headers(answer.headers);
+  for (const name of OF_THE_WAY) headers.delete(name);
+  return { told, body: body.subarray(end + 1), headers };
+}
+
+/**
+ * Lays the files of a pack into a cache, each as if it had come alone; gives what is left to fetch.
+ * @param {Cache} cache
+ * @param {Part} part
+ */
+async function unpack(cache, part) {
+  const pack = await packOf(part);
+  if (!pack) return part.files;
+  const { told, body, headers } = pack;
+  let at = 0;
+  const laid = told.files.map(([path, kind, length]) => {
+    const own = new Headers(headers);
+    own.set('Content-Type', kind);
+    const from = at;
+    at += length;
+    return cache.put(path, new Response(body.subarray(from, at), { headers: own }));
+  });
+  await Promise.all(laid);
+  const there = new Set([...told.files.map(([path]) => path), ...(told.joined ?? [])]);
+  await cache.addAll(told.beside ?? []);
+  return part.files.filter((path) => !there.has(path));
+}
+
+/** @param {Part} part */
+async function fill(part) {
+  const cache = await caches.open(part.cache);
+  if (await cache.match(WHOLE)) return;
   try {
-    await cache.addAll(FILES.map((path) => new Request(path, { cache: 'reload' })));
+    const left = await unpack(cache, part);
+    await cache.addAll(left.map((path) => new Request(path, { cache: 'no-cache' })));
+    await cache.put(WHOLE, new Response());
   } catch (error) {
-    await caches.delete(CACHE);
+    await caches.delete(part.cache);
     throw error;
   }
 }
 
 async function sweep() {
   const names = await caches.keys();
-  await Promise.all(names.filter((name) => name !== CACHE).map((name) => caches.delete(name)));
+  const old = names.filter((name) => name !== PAGE.cache && name !== READER.cache);
+  await Promise.all(old.map((name) => caches.delete(name)));
   await worker.clients.claim();
 }
 
 /** @param {Request} request */
 async function answer(request) {
-  const cache = await caches.open(CACHE);
   const path = request.mode === 'navigate' ? '/' : new URL(request.url).pathname;
-  return (await cache.match(path)) ?? fetch(request);
+  return (
+    (await caches.match(path, { cacheName: PAGE.cache })) ??
+    (await caches.match(path, { cacheName: READER.cache })) ??
+    fetch(request)
+  );
 }
 
 async function wakePages() {
@@ -363,7 +442,9 @@ async function wakePages() {
   for (const page of pages) page.postMessage('sync');
 }
 
-worker.addEventListener('install', (event) => event.waitUntil(fill()));
+worker.addEventListener('install', (event) =>
+  event.waitUntil(Promise.all([fill(PAGE), fill(READER)])),
+);
 
 worker.addEventListener('activate', (event) => event.waitUntil(sweep()));
 

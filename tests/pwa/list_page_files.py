@@ -1,56 +1,108 @@
-"""Writes the file list and the version that pwa/sw.js keeps; a test compares both with the folder.
+"""Writes the lists and marks that pwa/sw.js keeps; a test compares them with the folder.
 
 Run it after any change of a file that the page loads: `python3 tests/pwa/list_page_files.py`.
 """
 
 import hashlib
+import json
 import re
 from pathlib import Path
 
 PWA = Path(__file__).parents[2] / "pwa"
-NEVER = ("sw.js", "vendor/types/", "vendor/VENDORED.json")
+# The system fetches icons when it installs the page; the rest is no part of the page.
+NEVER = ("sw.js", "icons/", "vendor/types/", "vendor/VENDORED.json")
 ENDINGS = {".js", ".css", ".html", ".json", ".webmanifest", ".png", ".svg", ".woff2", ".wasm"}
+LIBRARY = "vendor/zxing-wasm/"
+STARTS = ("scan/worker.js",)
+IMPORTED = re.compile(r"""^(?:import|export)\b[^'"`;=(]*['"]([^'"]+)['"]""", re.MULTILINE)
 
 
-def page_files() -> list[Path]:
+def page_files(folder: Path = PWA) -> list[Path]:
     """Everything the page may load, decoder included, in the order of their paths."""
     found = []
-    for path in sorted(PWA.rglob("*"), key=lambda one: one.relative_to(PWA).as_posix()):
-        name = path.relative_to(PWA).as_posix()
+    for path in sorted(folder.rglob("*"), key=lambda one: one.relative_to(folder).as_posix()):
+        name = path.relative_to(folder).as_posix()
         if path.is_file() and path.suffix in ENDINGS and not name.startswith(NEVER):
             found.append(path)
     return found
 
 
-def addresses(files: list[Path]) -> list[str]:
+def imported(path: Path, folder: Path) -> set[Path]:
+    """The files that a module names in its imports, also through the import map."""
+    told = re.search(
+        r"importmap\">(.*?)</script>", (folder / "index.html").read_text("utf-8"), re.S
+    )
+    named = json.loads(told[1])["imports"] if told else {}
+    found = set()
+    for word in IMPORTED.findall(path.read_text(encoding="utf-8")):
+        if word in named:
+            found.add(folder / named[word][1:])
+        elif word.startswith("."):
+            found.add((path.parent / word).resolve())
+    return found
+
+
+def reached(starts: list[Path], folder: Path) -> set[Path]:
+    """The modules and all that they import."""
+    seen: set[Path] = set()
+    todo = list(starts)
+    while todo:
+        path = todo.pop()
+        if path not in seen:
+            seen.add(path)
+            todo += imported(path, folder) if path.is_file() else ()
+    return {path for path in seen if path.is_file()}
+
+
+def decoder_files(folder: Path = PWA) -> list[Path]:
+    """The library, and what the readers' workers load that nothing on the page does."""
+    folder = folder.resolve()
+    files = page_files(folder)
+    inside = reached([folder / name for name in STARTS], folder)
+    outside = [folder / "app" / "main.js", *(folder / "app" / "screens").glob("*.js")]
+    only = inside - reached(outside, folder)
+    return [
+        path
+        for path in files
+        if path in only or path.relative_to(folder).as_posix().startswith(LIBRARY)
+    ]
+
+
+def addresses(files: list[Path], folder: Path = PWA) -> list[str]:
     """The paths as the page asks for them; the shell is asked for as /."""
-    names = [path.relative_to(PWA).as_posix() for path in files]
+    names = [path.relative_to(folder).as_posix() for path in files]
     return ["/" if name == "index.html" else f"/{name}" for name in names]
 
 
-def version(files: list[Path]) -> str:
-    """Twelve hex digits that change when any file, or the worker's own rules, change."""
-    total = hashlib.sha256(rules().encode())
+def mark(files: list[Path], folder: Path, more: str = "") -> str:
+    """Twelve hex digits that change when any of the files, or what is given besides, changes."""
+    total = hashlib.sha256(more.encode())
     for path in files:
-        name = path.relative_to(PWA).as_posix()
+        name = path.relative_to(folder).as_posix()
         total.update(f"{name} {hashlib.sha256(path.read_bytes()).hexdigest()}\n".encode())
     return total.hexdigest()[:12]
 
 
-def rules() -> str:
-    """The worker without the two constants."""
-    text = (PWA / "sw.js").read_text(encoding="utf-8")
-    text = re.sub(r"const VERSION = '[^']*';", "", text)
-    return re.sub(r"const FILES = \[[^\]]*\];", "", text)
+def rules(folder: Path = PWA) -> str:
+    """The worker without what is written here."""
+    text = (folder / "sw.js").read_text(encoding="utf-8")
+    text = re.sub(r"const (VERSION|DECODER) = '[^']*';", "", text)
+    return re.sub(r"const (FILES|DECODER_FILES) = \[[^\]]*\];", "", text)
 
 
-def written() -> str:
+def written(folder: Path = PWA) -> str:
     """The worker as it should be."""
-    files = page_files()
-    listed = "".join(f"  '{address}',\n" for address in addresses(files))
-    text = (PWA / "sw.js").read_text(encoding="utf-8")
-    text = re.sub(r"const VERSION = '[^']*';", f"const VERSION = '{version(files)}';", text)
-    return re.sub(r"const FILES = \[[^\]]*\];", f"const FILES = [\n{listed}];", text)
+    folder = folder.resolve()
+    files, decoder = page_files(folder), decoder_files(folder)
+    text = (folder / "sw.js").read_text(encoding="utf-8")
+    marks = {"VERSION": mark(files, folder, rules(folder)), "DECODER": mark(decoder, folder)}
+    for name, digits in marks.items():
+        text = re.sub(rf"const {name} = '[^']*';", f"const {name} = '{digits}';", text)
+    page = [path for path in files if path not in set(decoder)]
+    for name, listed in (("FILES", page), ("DECODER_FILES", decoder)):
+        rows = "".join(f"  '{address}',\n" for address in addresses(listed, folder))
+        text = re.sub(rf"const {name} = \[[^\]]*\];", f"const {name} = [\n{rows}];", text)
+    return text
 
 
 if __name__ == "__main__":

@@ -9,6 +9,7 @@ from witnessmark.api import (
     guard,
     keys,
     log,
+    packs,
     pages,
     pairing,
     photos,
@@ -59,6 +60,7 @@ def create_app(config: Config) -> Flask:
     zipped.install(app)
     keys.install(app)
     routing.install(app, PREFIX, *SUBJECTS, health)
+    packs.install(app, config)
     pages.install(app, config)
     problems.install(app)
     return app

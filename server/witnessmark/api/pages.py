@@ -1,7 +1,7 @@
 """The page's own files: whatever lies in pwa/ is served, and the shell for every other address.
 
-No data is in them, so they need no key. Types are named here, because the table of the operating
-system may know none of the newer ones.
+No data is in them, so they need no key. Each is served as it lies there; a phone that keeps the
+page asks for the packs instead.
 """
 
 import hashlib
@@ -13,30 +13,12 @@ from werkzeug.routing import PathConverter
 from werkzeug.security import safe_join
 
 from witnessmark.api.config import Config
+from witnessmark.api.packs import SHELL, TYPES, coded_answer, packs
 from witnessmark.api.zipped import gzip_of
 from witnessmark.errors import AddressUnknown
 
-SHELL = "index.html"
 _LEVEL = 9
 _PAYS_FROM = 512
-_TYPES = {
-    ".html": "text/html; charset=utf-8",
-    ".js": "text/javascript; charset=utf-8",
-    ".mjs": "text/javascript; charset=utf-8",
-    ".css": "text/css; charset=utf-8",
-    ".json": "application/json",
-    ".jsonl": "application/jsonl; charset=utf-8",
-    ".webmanifest": "application/manifest+json",
-    ".wasm": "application/wasm",
-    ".svg": "image/svg+xml",
-    ".png": "image/png",
-    ".jpg": "image/jpeg",
-    ".webp": "image/webp",
-    ".ico": "image/x-icon",
-    ".woff2": "font/woff2",
-    ".txt": "text/plain; charset=utf-8",
-    ".md": "text/plain; charset=utf-8",
-}
 _TIGHT_ALREADY = {".png", ".jpg", ".webp", ".woff2"}
 
 routes = Blueprint("pages", __name__)
@@ -115,7 +97,20 @@ def page(path: str = SHELL) -> Response:
     file = pages.find(path)
     if file is None and "." in path.rsplit("/", 1)[-1]:
         raise AddressUnknown
-    return _answer(pages, file or pages.config.pages / SHELL)
+    if file is None or path == SHELL:
+        return _shell(pages)
+    return _answer(pages, file)
+
+
+def _shell(pages: Pages) -> Response:
+    """The shell with its sheets joined, as soon as that was made."""
+    packed = packs().shell()
+    if packed is None:
+        return _answer(pages, pages.config.pages / SHELL)
+    answer = coded_answer(packed, "shell", TYPES[".html"])
+    answer.headers["Cache-Control"] = "no-cache"
+    answer.make_conditional(request)
+    return answer
 
 
 def _answer(pages: Pages, file: Path) -> Response:
@@ -124,7 +119,7 @@ def _answer(pages: Pages, file: Path) -> Response:
     held = pages.held(file)
     zips = held.zipped is not None and bool(request.accept_encodings["gzip"])
     answer = Response((held.zipped if zips else held.plain) or b"")
-    answer.headers["Content-Type"] = _TYPES.get(file.suffix, "application/octet-stream")
+    answer.headers["Content-Type"] = TYPES.get(file.suffix, "application/octet-stream")
     # Ask each time whether it changed: a page of yesterday must not meet a worker of today.
     answer.headers["Cache-Control"] = "no-cache"
     if held.zipped is not None:

@@ -1,0 +1,124 @@
+"""Makes one pack of the page's files; a program of its own, so no fault of it stops the server.
+
+What is wanted comes as JSON on the standard input, the pack leaves as a ZIP on the standard
+output: `stream`, and with a shell also `sheet` and `shell`, each as `.gz` and, where the library
+for it is there, as `.br`. A stream is one line of JSON (address, type and length of each file in
+their order) and then the files end to end.
+"""
+
+import io
+import json
+import re
+import sys
+import zipfile
+import zlib
+from collections.abc import Callable, Iterator
+from contextlib import suppress
+from pathlib import Path
+from typing import Any
+
+SCRIPT, SHEET = "text/javascript", "text/css"
+_SHEET_LINK = re.compile(r'<link rel="stylesheet" href="([^"]+)">\n?')
+_BARE_EXPORT = re.compile(r"\bexport\s*(?:;|$)")
+_GZIP_WINDOW = 31
+# Above this the last few per cent would take many seconds.
+_LARGE = 800_000
+# Tight as it comes, and the largest of all.
+_AS_IT_IS = "/vendor/zxing-wasm/"
+
+
+def tighteners(kind: str) -> Iterator[Callable[[str], str]]:
+    """Ways to make a text of a kind shorter, the best one first; no library need be there."""
+    with suppress(ImportError):
+        import minify  # noqa: PLC0415 - has no wheel for some computers
+
+        yield lambda text: _whole(str(minify.string(kind, text)))
+    if kind == SCRIPT:
+        with suppress(ImportError):
+            import rjsmin  # noqa: PLC0415 - as above
+
+            yield lambda text: str(rjsmin.jsmin(text))
+
+
+def _whole(text: str) -> str:
+    # The library makes a bare word of `export {}`, which no browser reads.
+    if _BARE_EXPORT.search(text):
+        raise ValueError
+    return text
+
+
+def tight(text: str, kind: str) -> str:
+    """The same program or sheet with comments, indentation and long local names gone."""
+    for way in tighteners(kind):
+        with suppress(ValueError):  # what one library cannot read goes on to the next
+            return way(text)
+    return text
+
+
+def stream(files: list[tuple[str, str, bytes]], **more: object) -> bytes:
+    """One line that says what follows, then the files."""
+    told = {"files": [[address, kind, len(body)] for address, kind, body in files], **more}
+    head = json.dumps(told, separators=(",", ":"), ensure_ascii=False).encode()
+    return head + b"\n" + b"".join(body for _, _, body in files)
+
+
+def zipped(body: bytes) -> Iterator[tuple[str, bytes]]:
+    """The body in each coding that can be made here."""
+    zipping = zlib.compressobj(9, zlib.DEFLATED, _GZIP_WINDOW, 9)
+    yield ".gz", zipping.compress(body) + zipping.flush()
+    with suppress(ImportError):
+        import brotli  # noqa: PLC0415 - has no wheel for some computers
+
+        yield ".br", brotli.compress(body, quality=11 if len(body) < _LARGE else 9, lgwin=24)
+
+
+def linked_sheets(shell: str) -> list[str]:
+    """Addresses of the sheets that a shell names, in their order."""
+    return _SHEET_LINK.findall(shell)
+
+
+def with_one_sheet(shell: str, sheet: str) -> str:
+    """The shell with one link to the joined sheet where its first one was."""
+    links = [f'<link rel="stylesheet" href="{sheet}">\n']
+    return _SHEET_LINK.sub(lambda _: links.pop() if links else "", shell)
+
+
+def _body(address: str, kind: str, path: str, *, wanted: bool) -> bytes:
+    raw = Path(path).read_bytes()
+    kind = kind.partition(";")[0]
+    if not wanted or kind not in {SCRIPT, SHEET} or address.startswith(_AS_IT_IS):
+        return raw
+    return tight(raw.decode(), kind).encode()
+
+
+def packed(job: dict[str, Any]) -> dict[str, bytes]:
+    """The parts of a pack by name: `files` are [address, type, path], `shell` is one address."""
+    files = {
+        address: (address, kind, _body(address, kind, path, wanted=job["tight"]))
+        for address, kind, path in job["files"]
+    }
+    if not job["shell"]:
+        return {"stream": stream(list(files.values()))}
+    address, kind, plain = files[job["shell"]]
+    sheets = [one for one in linked_sheets(plain.decode()) if one in files]
+    joined = b"\n".join(files.pop(one)[2] for one in sheets)
+    shell = with_one_sheet(plain.decode(), job["sheet"]).encode() if sheets else plain
+    files[address] = (address, kind, shell)
+    more = {"joined": sheets, "beside": [job["sheet"]]} if sheets else {}
+    whole = stream(list(files.values()), **more)
+    return {"stream": whole, "sheet": joined, "shell": shell}
+
+
+def main() -> None:
+    """Read the job, write the pack."""
+    parts = packed(json.load(sys.stdin))
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as pack:
+        for name, body in parts.items():
+            for ending, made in zipped(body):
+                pack.writestr(name + ending, made)
+    sys.stdout.buffer.write(out.getvalue())
+
+
+if __name__ == "__main__":
+    main()
