@@ -87,6 +87,9 @@ const shapes = {
     html`<g class="line" stroke-width="2.7"><path d="M5 27l1.5-6.5L22 5l5 5-15.5 15.5zM18.5 8.5l5 5"/></g>`,
   'i-print': () =>
     html`<g class="line" stroke-width="2.6"><path d="M9 12V4h14v8M9 23H4V12h24v11h-5M9 19h14v9H9z"/></g>`,
+  'i-on': () => html`<path class="line" stroke-width="3.2" d="M13 6l10 10-10 10"/>`,
+  'i-workings': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M3 11h26v11H3zM8 11v4M13 11v6M18 11v4M23 11v6"/></g>`,
   'i-erase': () =>
     html`<g class="line" stroke-width="2.8"><path d="M11 7h17v18H11L3 16zM15.5 12.5l7 7M22.5 12.5l-7 7"/></g>`,
 };

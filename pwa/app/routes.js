@@ -35,6 +35,8 @@ const routes = [
   ['/move/:id', 'move'],
   ['/wrenches', 'wrenches'],
   ['/wrench/:id', 'wrenches'],
+  ['/workings', 'workings'],
+  ['/workings/:name', 'working'],
 ];
 
 /** @param {string} text */

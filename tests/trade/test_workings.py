@@ -18,7 +18,7 @@ ROOT = Path(__file__).resolve().parent.parent.parent
 LISTED = """
 const { WORKINGS } = await import(process.argv[1] + '/pwa/trade/workings/registry.js');
 const { SAYS } = await import(process.argv[1] + '/pwa/trade/workings/cautions.js');
-const listed = [...WORKINGS.values()].map(({ work, ...rest }) => rest);
+const listed = [...WORKINGS.values()].map(({ work, blames, ...rest }) => rest);
 console.log(JSON.stringify({ listed, says: SAYS }));
 """
 

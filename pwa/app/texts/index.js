@@ -10,6 +10,7 @@ import { texts as run } from './run.js';
 import { texts as scan } from './scan.js';
 import { texts as sync } from './sync.js';
 import { spoken, texts as units } from './units.js';
+import { texts as workings } from './workings.js';
 
 /** @typedef {string | {zero?: string, one: string, other: string}} Text */
 
@@ -26,6 +27,7 @@ const all = {
   ...run,
   ...inspect,
   ...forms,
+  ...workings,
 };
 
 const plural = new Intl.PluralRules('en');

@@ -69,4 +69,9 @@ export const ADAPTER = {
     ask('most', 'torque', { unit: 'N·m', optional: true }),
   ],
   work,
+  blames: {
+    'adapter-angle': 'angle',
+    'adapter-no-lever': 'angle',
+    'wrench-graduation': 'graduation',
+  },
 };

@@ -14,6 +14,28 @@ export const SAYS = {
     'notice',
     'Pull at the middle of the grip, where the length was measured, and keep the angle. Otherwise something else arrives at the bolt.',
   ],
+  'clearance-outside': ['caution', '{value} lies outside the window {window}.'],
+  'clearance-close': [
+    'caution',
+    'Too close to call: these readings are sure to ±{sure} only. Measure again, or with a finer instrument.',
+  ],
+  'clearance-narrow': [
+    'caution',
+    'The window {window} is narrower than these readings can prove. Use a finer instrument.',
+  ],
+  'clearance-digits': [
+    'notice',
+    'Only the last digit typed is doubted here. Hand, warmth and instrument add more: type what each reading is sure to.',
+  ],
+  'ring-gap-small': [
+    'caution',
+    'The gap is smaller than usual. A ring whose ends meet when hot breaks or scores the bore.',
+  ],
+  'ring-gap-large': ['notice', 'The gap is larger than usual. Look at ring, bore and place again.'],
+  'ring-gap-manual': [
+    'notice',
+    'The manual says how wide the gap must be, and often more for the second ring.',
+  ],
 };
 
 /** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */

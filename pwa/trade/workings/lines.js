@@ -116,6 +116,21 @@ export function share(name, value, { decimals = 0, band = null, mark = null } = 
   return amount(name, value * 100, '%', { decimals, band: hundred, mark });
 }
 
+/**
+ * From so much to so much, with no value that stands out; its value is the lower end.
+ * @param {string} name
+ * @param {[number, number]} ends
+ * @param {string} unit
+ * @param {number} [figures]
+ * @param {string | null} [mark]
+ */
+export function span(name, ends, unit, figures = 3, mark = null) {
+  const [low, high] = ends;
+  const places = decimalsFor(low, figures);
+  const shown = ends.map((end) => rounded(end, places)).join(' to ');
+  return line(name, { value: low, unit, low, high, shown, mark });
+}
+
 /** A word, such as a verdict. @param {string} name @param {string} value @param {string | null} [mark] */
 export const word = (name, value, mark = null) =>
   line(name, { value, shown: value.replaceAll('-', ' '), mark });

@@ -71,7 +71,8 @@ const said = (name) => name.replaceAll('-', ' ');
 /** @param {Ask} ask @param {any} value @returns {Typed[]} */
 function single(ask, value) {
   if (!isEmpty(value)) return [one(ask, value)];
-  return ask.default === null ? [] : [{ value: ask.default, unit: ask.unit }];
+  const unit = ask.quantity === 'share' ? PER_CENT : ask.unit;
+  return ask.default === null ? [] : [{ value: ask.default, unit }];
 }
 
 /** @param {any} value @returns {boolean} */

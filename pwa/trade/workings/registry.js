@@ -1,13 +1,17 @@
 /** Every working by its name, in the order of the list. */
 import { ADAPTER } from './adapter.js';
+import { CLEARANCE } from './clearance.js';
 import { CONVERT } from './convert.js';
 import { WorkingUnknown } from './errors.js';
 import { read } from './reading.js';
+import { RING_GAP } from './ring_gap.js';
 
 /** @typedef {import('./working.js').Working} Working */
 
 /** @type {ReadonlyMap<string, Working>} */
-export const WORKINGS = new Map([CONVERT, ADAPTER].map((each) => [each.name, each]));
+export const WORKINGS = new Map(
+  [CONVERT, ADAPTER, CLEARANCE, RING_GAP].map((each) => [each.name, each]),
+);
 
 /** The working of a name. @param {string} name */
 export function working(name) {
@@ -40,7 +44,7 @@ function worked(asked, values) {
   try {
     return asked.work(values);
   } catch (refused) {
-    nameAsk(asked, /** @type {any} */ (refused).facts);
+    nameAsk(asked, /** @type {any} */ (refused));
     throw refused;
   }
 }
@@ -48,10 +52,11 @@ function worked(asked, values) {
 /**
  * The ask that a rule's refusal is about, by the name of the argument.
  * @param {Working} asked
- * @param {Record<string, unknown> | undefined} facts
+ * @param {{code?: string, facts?: Record<string, unknown>}} refused
  */
-function nameAsk(asked, facts) {
-  const word = String(facts?.what ?? facts?.argument ?? '').replace(/[ _]/g, '-');
+function nameAsk(asked, { code = '', facts }) {
+  const named = String(facts?.what ?? facts?.argument ?? '').replace(/[ _]/g, '-');
+  const word = asked.blames?.[code] ?? named;
   if (facts && asked.asks.some((ask) => ask.name === word)) facts.about ??= word;
 }
 

@@ -48,6 +48,7 @@ export const PLAIN = ['number', 'count', 'share', 'designation', 'choice', 'curr
  * @property {string} source
  * @property {Ask[]} asks
  * @property {(given: import('./given.js').Given) => Result} work
+ * @property {Record<string, string>} [blames] code of a rule's refusal → the ask it is about
  */
 
 /**

@@ -67,4 +67,9 @@ ADAPTER = Working(
         Ask("most", "torque", unit="N·m", optional=True),
     ),
     work=work,
+    blames={
+        "adapter-angle": "angle",
+        "adapter-no-lever": "angle",
+        "wrench-graduation": "graduation",
+    },
 )

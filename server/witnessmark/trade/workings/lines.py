@@ -73,6 +73,15 @@ def share(
     return amount(name, value * 100, "%", decimals=decimals, band=hundred, mark=mark)
 
 
+def span(
+    name: str, ends: tuple[float, float], unit: str, figures: int = 3, *, mark: str | None = None
+) -> Line:
+    """From so much to so much, with no value that stands out; its value is the lower end."""
+    places = decimals_for(ends[0], figures)
+    shown = " to ".join(units.rounded(end, places) for end in ends)
+    return Line(name, ends[0], unit, low=ends[0], high=ends[1], shown=shown, mark=mark)
+
+
 def word(name: str, value: str, *, mark: str | None = None) -> Line:
     """A word, such as a verdict."""
     return Line(name=name, value=value, shown=value.replace("-", " "), mark=mark)

@@ -74,7 +74,8 @@ def _said(name: str) -> str:
 
 def _single(ask: Ask, given: object) -> tuple[Typed, ...]:
     if _is_empty(given):
-        return (Typed(ask.default, ask.unit),) if ask.default is not None else ()
+        unit = PER_CENT if ask.quantity == "share" else ask.unit
+        return (Typed(ask.default, unit),) if ask.default is not None else ()
     return (_one(ask, given),)
 
 

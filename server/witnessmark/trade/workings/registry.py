@@ -9,10 +9,12 @@ from typing import Any
 from witnessmark.errors import TradeError
 from witnessmark.trade.unit_words import UNIT_WORDS
 from witnessmark.trade.workings.adapter import ADAPTER
+from witnessmark.trade.workings.clearance import CLEARANCE
 from witnessmark.trade.workings.convert import CONVERT
 from witnessmark.trade.workings.errors import WorkingDoubled, WorkingUnknown
 from witnessmark.trade.workings.given import Given, Typed
 from witnessmark.trade.workings.reading import read
+from witnessmark.trade.workings.ring_gap import RING_GAP
 from witnessmark.trade.workings.working import PLAIN, Ask, Working
 
 _NAME = re.compile(r"[a-z][a-z0-9]*(-[a-z0-9]+)*")
@@ -48,7 +50,7 @@ def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT, ADAPTER))
+WORKINGS = collected((CONVERT, ADAPTER, CLEARANCE, RING_GAP))
 
 
 def working(name: str) -> Working:
@@ -87,7 +89,7 @@ def work_out(name: str, given: Mapping[str, Any]) -> dict[str, object]:
 def _name_ask(asked: Working, refused: TradeError) -> None:
     """The ask that a rule's refusal is about, by the name of the argument."""
     named = refused.facts.get("what") or refused.facts.get("argument") or ""
-    word = re.sub(r"[ _]", "-", str(named))
+    word = asked.blames.get(refused.code) or re.sub(r"[ _]", "-", str(named))
     if word in asked.by_name:
         refused.facts.setdefault("about", word)
 

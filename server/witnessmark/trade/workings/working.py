@@ -105,6 +105,8 @@ class Working:
     source: str
     asks: tuple[Ask, ...]
     work: Callable[[Given], Result]
+    blames: Mapping[str, str] = field(default_factory=dict)
+    """Code of a rule's refusal → the ask it is about, where its facts do not say so."""
     by_name: Mapping[str, Ask] = field(init=False)
 
     def __post_init__(self) -> None:

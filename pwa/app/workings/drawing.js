@@ -1,0 +1,13 @@
+/** The drawing of a working, where a drawing says more than its numbers. */
+import { html } from '../frame/index.js';
+import { AdapterDrawing } from './draw_adapter.js';
+import { ClearanceDrawing } from './draw_clearance.js';
+
+/** @type {Record<string, any>} */
+const drawings = { adapter: AdapterDrawing, clearance: ClearanceDrawing };
+
+/** @param {{told: any}} props */
+export function Drawing({ told }) {
+  const drawn = drawings[told.working];
+  return drawn ? html`<figure class="sheet work-drawing"><${drawn} told=${told} /></figure>` : null;
+}

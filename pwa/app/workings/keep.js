@@ -1,0 +1,79 @@
+/** Keeping a working as a note: on the record it was opened from, or on one that is chosen. */
+import { useMemo, useState } from 'preact/hooks';
+import { find as findView, prepare } from '../../views/find.js';
+import { pathOf } from '../frame/code_found.js';
+import { Act, Dock, html, Icon, Sheet, useAnswer, useStore } from '../frame/index.js';
+import { keepAll } from '../keeping.js';
+import { Press } from '../press.js';
+import { local } from '../run/figures.js';
+import { t } from '../texts/index.js';
+import { noteText } from './note.js';
+import { lineText, nameOf } from './told.js';
+import { askSays } from './words.js';
+
+const MAY_HAVE_NOTES = ['part', 'joint'];
+const MOST = 20;
+
+/**
+ * @typedef {{id: string, name: string, heading: string}} Thing what the note is kept on
+ */
+
+/** @param {{value: string, unit: string}} amount @param {any} line "45 N·m = 33.2 lbf·ft" */
+const convertedText = ({ value, unit }, line) => `${local(value)} ${unit} = ${lineText(line)}`;
+
+/** @param {import('./outcome.js').Outcome} outcome @param {string} working */
+function second(outcome, working) {
+  if (outcome.told) {
+    const [first, next] = outcome.told.lines;
+    if (working === 'convert') return convertedText(outcome.told.given.amount, first);
+    const shown = typeof first.value === 'string' && next ? [first, next] : [first];
+    return shown.map((line) => `${nameOf(working, line)} ${lineText(line)}`).join(', ');
+  }
+  const what = outcome.wanted.map((name) => askSays(working, name)).join(', ');
+  return what ? t('work.wanted', { what }) : t('work.trouble');
+}
+
+/**
+ * The main action, and what was kept.
+ * @param {{working: string, outcome: import('./outcome.js').Outcome, thing: Thing | null, kept: Thing | null, onKept: (thing: Thing) => void}} props
+ */
+export function Keep({ working, outcome, thing, kept, onKept }) {
+  const store = useStore();
+  const [choosing, setChoosing] = useState(false);
+  const keepOn = async (/** @type {Thing} */ on) => {
+    const body = { text: noteText(outcome.told) };
+    const said = t('work.kept', { name: on.name });
+    const entries = await keepAll(store, [{ heading: 'note', about: on.id, body }], said);
+    if (entries === false) return false;
+    setChoosing(false);
+    onKept(on);
+    return true;
+  };
+  const press = () => (thing ? keepOn(thing) : setChoosing(true));
+  const label = thing ? t('work.keep.on', { name: thing.name }) : t('work.keep');
+  return html`<${Dock}>${kept && html`<p class="kept-on"><${Icon} name="i-note" /><a href=${pathOf(kept)}>${t('work.kept', { name: kept.name })}</a></p>`}
+    <${Act} label=${label} second=${second(outcome, working)} disabled=${!outcome.told} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
+    ${choosing && html`<${Choose} onClose=${() => setChoosing(false)} onChoose=${keepOn} />`}`;
+}
+
+/** @param {{onClose: () => void, onChoose: (thing: Thing) => Promise<boolean>}} props */
+function Choose({ onClose, onChoose }) {
+  const { value: rows } = useAnswer((store) => store.findRows(), []);
+  const [query, setQuery] = useState('');
+  const things = useMemo(() => chosenFrom(rows ?? [], query), [rows, query]);
+  return html`<${Sheet} title=${t('work.choose')} onClose=${onClose}><div class="form">
+    <label class="field"><span>${t('work.choose.find')}</span><input type="search" autocomplete="off" value=${query} onInput=${(/** @type {any} */ event) => setQuery(event.target.value)} /></label>
+    ${things.length === 0 && rows && html`<p class="soft">${t(rows.length === 0 ? 'work.choose.empty' : 'work.choose.none')}</p>`}
+    <ul class="sheet pick">${things.map(
+      (thing) => html`<li key=${thing.id}><${Press} class="row" onPress=${() => onChoose(thing)}>
+      <${Icon} name=${thing.heading === 'joint' ? 'i-star' : 'i-part'} /><span class="says"><b>${thing.name}</b><span class="soft">${t(`heading.${thing.heading}`)}</span></span></${Press}></li>`,
+    )}</ul></div></${Sheet}>`;
+}
+
+/** @param {any[]} rows @param {string} query @returns {Thing[]} */
+function chosenFrom(rows, query) {
+  const may = rows.filter((row) => MAY_HAVE_NOTES.includes(row.heading) && row.name);
+  if (!query.trim()) return may.slice(0, MOST);
+  const view = findView(prepare(may), query);
+  return view.groups.flatMap((/** @type {any} */ group) => group.hits).slice(0, MOST);
+}

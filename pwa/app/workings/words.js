@@ -1,0 +1,34 @@
+/** What the fields and lines of a working are called. */
+import { hasText, t } from '../texts/index.js';
+
+/** @typedef {import('../../trade/workings/working.js').Ask} Ask */
+
+/** The most particular text there is. @param {string[]} keys */
+const first = (keys) => keys.find(hasText) ?? '';
+
+/** @param {string} working @param {string} name */
+export const askSays = (working, name) => t(first([`ask.${working}.${name}`, `ask.${name}`]));
+
+/** @param {string} ask @param {string} word */
+export const choiceSays = (ask, word) => t(first([`choice.${ask}.${word}`, `choice.${word}`]));
+
+/** @param {string} working @param {string} name */
+export const lineSays = (working, name) => t(first([`line.${working}.${name}`, `line.${name}`]));
+
+/** A word as result. @param {string} word */
+export const wordSays = (word) => t(first([`word.${word}`]));
+
+/**
+ * What stands below a field: what to measure, and what is taken when it stays empty.
+ * @param {string} working
+ * @param {Ask} ask
+ */
+export function hintOf(working, ask) {
+  const key = first([`ask.${working}.${ask.name}.hint`, `ask.${ask.name}.hint`]);
+  const unit = ask.quantity === 'share' ? '%' : (ask.unit ?? '');
+  const left =
+    ask.default && ask.quantity !== 'choice'
+      ? t('work.default', { value: `${ask.default} ${unit}`.trim() })
+      : '';
+  return [key && t(key), left].filter(Boolean).join(' ');
+}

@@ -1,0 +1,102 @@
+/** Clearance: the room between a bore and a shaft, how sure it is, and whether it is in a window. */
+import { fromResolution } from '../dimension.js';
+import { clearance, judge } from '../fit.js';
+import { convert, rounded } from '../units.js';
+import { caution } from './cautions.js';
+import { amount, decimalsFor, text, word } from './lines.js';
+import { ask } from './working.js';
+
+/** @typedef {import('./given.js').Given} Given */
+
+const READINGS = ['bore', 'shaft'];
+const COVERAGE = 2;
+
+/** Clearance or interference with its band, and the verdict where there is a window. @param {Given} given */
+function work(given) {
+  const unit = given.unit('bore');
+  const [boreU, shaftU] = READINGS.map((name) => standard(given, name));
+  const found = clearance(given.inside('bore', 'mm'), given.inside('shaft', 'mm'), boreU, shaftU);
+  const room = convert(found.clearance_mm, 'mm', unit);
+  const sure = COVERAGE * convert(found.standard_uncertainty_mm ?? 0, 'mm', unit);
+  const places = placesOf(given, room);
+  const { told, cautions } = verdict(given, found, places, sure);
+  const typed = READINGS.every((name) => given.has(`${name}-sure-to`));
+  return {
+    lines: [...told, roomOf(room, sure, unit, places)],
+    cautions: [...cautions, ...(typed ? [] : [caution('clearance-digits')])],
+  };
+}
+
+/** The standard uncertainty of a reading; half of what it is sure to, or of its last digit. @param {Given} given @param {string} name */
+function standard(given, name) {
+  const unit = given.unit(name);
+  const own = given.insideOrNull(`${name}-sure-to`, unit);
+  const u = own === null ? fromResolution(10 ** -given.decimals(name)) : own / COVERAGE;
+  return convert(u, unit, 'mm');
+}
+
+/** Decimals of the finer of the readings. @param {Given} given @param {number} room */
+function placesOf(given, room) {
+  if (given.unit('bore') !== given.unit('shaft')) return decimalsFor(room, 2);
+  return Math.max(...READINGS.map((name) => given.decimals(name)));
+}
+
+/** @param {number} room @param {number} sure @param {string} unit @param {number} places */
+function roomOf(room, sure, unit, places) {
+  const name = room >= 0 ? 'clearance' : 'interference';
+  const size = room >= 0 ? room : -room;
+  return amount(name, size, unit, {
+    figures: 2,
+    decimals: places,
+    band: [size - sure, size + sure],
+  });
+}
+
+/** @param {Given} given @param {ReturnType<typeof clearance>} found @param {number} places @param {number} sure */
+function verdict(given, found, places, sure) {
+  if (!given.has('least') && !given.has('most')) return { told: [], cautions: [] };
+  const decision = judge(
+    found,
+    given.insideOrNull('least', 'mm'),
+    given.insideOrNull('most', 'mm'),
+  );
+  const unit = given.unit('bore');
+  const window = windowOf(given);
+  const cautions = [];
+  if (decision.lies === 'outside') {
+    const value = `${rounded(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
+    cautions.push(caution('clearance-outside', { value, window }));
+  }
+  if (decision.lies === 'too-close-to-call')
+    cautions.push(caution('clearance-close', { sure: text(sure, unit, 2) }));
+  if (!decision.provable) cautions.push(caution('clearance-narrow', { window }));
+  return { told: [word('verdict', decision.lies)], cautions };
+}
+
+/** The window as it was typed: "0.03 mm to 0.06 mm", or one end of it. @param {Given} given */
+function windowOf(given) {
+  const [least, most] = ['least', 'most'].map((name) =>
+    given.has(name) ? `${given.typed(name).value} ${given.typed(name).unit}` : '',
+  );
+  if (least && most) return `${least} to ${most}`;
+  return least ? `from ${least}` : `up to ${most}`;
+}
+
+/** @type {import('./working.js').Working} */
+export const CLEARANCE = {
+  name: 'clearance',
+  formula:
+    'clearance = bore − shaft; U = 2 × √(u_bore² + u_shaft²); inside when at least U away from both ends',
+  source:
+    "JCGM 100:2008 (GUM), 5.1.2; ISO 14253-1 decision rule (from memory); the window is the owner's",
+  asks: [
+    ask('bore', 'length', { unit: 'mm' }),
+    ask('shaft', 'length', { unit: 'mm' }),
+    ask('least', 'length', { unit: 'mm', optional: true, signed: true }),
+    ask('most', 'length', { unit: 'mm', optional: true, signed: true }),
+    ask('bore-sure-to', 'length', { unit: 'mm', optional: true }),
+    ask('shaft-sure-to', 'length', { unit: 'mm', optional: true }),
+  ],
+  work,
+  blames: { 'limits-crossed': 'most' },
+};
