@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '9aa06e54ea85';
+const VERSION = '14180767a806';
 
 /** @type {string[]} */
 const FILES = [
@@ -85,6 +85,7 @@ const FILES = [
   '/app/look/run.css',
   '/app/look/scan.css',
   '/app/look/tokens.css',
+  '/app/look/workings.css',
   '/app/main.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
@@ -140,6 +141,8 @@ const FILES = [
   '/app/screens/strike.js',
   '/app/screens/sync.js',
   '/app/screens/tonight.js',
+  '/app/screens/working.js',
+  '/app/screens/workings.js',
   '/app/screens/wrench.js',
   '/app/screens/wrenches.js',
   '/app/settings.js',
@@ -157,8 +160,20 @@ const FILES = [
   '/app/texts/scan.js',
   '/app/texts/sync.js',
   '/app/texts/units.js',
+  '/app/texts/workings.js',
   '/app/values.js',
   '/app/words.js',
+  '/app/workings/draw_adapter.js',
+  '/app/workings/draw_clearance.js',
+  '/app/workings/drawing.js',
+  '/app/workings/fields.js',
+  '/app/workings/keep.js',
+  '/app/workings/marks.js',
+  '/app/workings/note.js',
+  '/app/workings/outcome.js',
+  '/app/workings/told.js',
+  '/app/workings/use_working.js',
+  '/app/workings/words.js',
   '/changes.json',
   '/errors.js',
   '/',
@@ -272,12 +287,14 @@ const FILES = [
   '/trade/units.js',
   '/trade/workings/adapter.js',
   '/trade/workings/cautions.js',
+  '/trade/workings/clearance.js',
   '/trade/workings/convert.js',
   '/trade/workings/errors.js',
   '/trade/workings/given.js',
   '/trade/workings/lines.js',
   '/trade/workings/reading.js',
   '/trade/workings/registry.js',
+  '/trade/workings/ring_gap.js',
   '/trade/workings/working.js',
   '/trade/wrench.js',
   '/vendor/htm/htm.js',

@@ -50,6 +50,10 @@ def test_a_grid_may_be_given_in_millimetres_with_fractions(phone: Any) -> None:
     made = phone.post("/sheets", {"layout": grid, "count": 2, "cut_marks": True})
     assert made.status_code == 201
     assert phone.get(f"/sheets/{made.json['id']}.pdf").status_code == 200
+    said = "&".join(f"{name}={number}" for name, number in grid.items())
+    assert phone.get(f"/sheets/test.pdf?{said}").data[:5] == b"%PDF-"
+    unlike = phone.get(f"/sheets/test.pdf?{said.replace('columns=3', 'columns=5')}")
+    assert code_of(unlike) == (422, "label-grid-impossible")
     wide = {**grid, "columns": 5}
     refused = phone.post("/sheets", {"layout": wide, "count": 2})
     assert code_of(refused) == (422, "label-grid-impossible")

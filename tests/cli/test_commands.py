@@ -119,9 +119,32 @@ def test_labels_are_printed_and_no_code_twice(home: Garage, tmp_path: Path) -> N
     assert all(code.startswith(f"HTTPS://{host}.LOCAL:8443/L/") for code in codes)
 
 
+OWN = ("--page", "210x297", "--grid", "2x5", "--label", "90×50", "--margins", "10x15,5")
+
+
+def test_labels_lie_on_an_own_grid_and_its_test_page_prints_outlines_alone(
+    home: Garage, tmp_path: Path
+) -> None:
+    sheet, outlines = tmp_path / "own.pdf", tmp_path / "outlines.pdf"
+    home.command("labels", *OWN, "--count", "10", "--output", str(sheet))
+    page = pypdfium2.PdfDocument(sheet)[0].render(scale=4).to_numpy()
+    found = zxingcpp.read_barcodes(np.ascontiguousarray(page))
+    assert len({symbol.text for symbol in found}) == 10
+    home.command("labels", *OWN, "--test-page", "--output", str(outlines))
+    dark = pypdfium2.PdfDocument(outlines)[0].render(scale=254 / 72, grayscale=True).to_numpy()
+    dark = dark.reshape(dark.shape[0], -1) < 128
+    # Ten pixels a millimetre: each label's left and top edge is where the grid says.
+    edges = [dark[155 + row * 500 : 645 + row * 500, 100 + at * 900].mean() for row in range(5)
+             for at in range(2)]  # fmt: skip
+    assert min(edges) > 0.9
+    assert pypdfium2.PdfDocument(outlines)[0].get_textpage().get_text_range().count("\n") <= 1
+
+
 @pytest.mark.parametrize(
     "words",
     [
+        ("labels", "--grid", "3x8"),
+        ("labels", "--page", "210x297", "--grid", "9x8", "--label", "70x37"),
         ("labels", "--layout", "nothing"),
         ("labels", "--count", "0"),
         ("labels", "--start", "99"),

@@ -71,7 +71,7 @@ function useSheet(presets) {
 }
 
 /**
- * @param {{presets: any[], code: string, busy: boolean, onMake: (wish: Wish) => Promise<unknown>, onTest: (layout: string) => Promise<unknown>}} props
+ * @param {{presets: any[], code: string, busy: boolean, onMake: (wish: Wish) => Promise<unknown>, onTest: (layout: any) => Promise<unknown>}} props
  */
 export function LabelForm({ presets, code, busy, onMake, onTest }) {
   const sheet = useSheet(presets);
@@ -95,6 +95,6 @@ export function LabelForm({ presets, code, busy, onMake, onTest }) {
     <${Dock}><${Act} label=${busy ? t('labels.making') : t('labels.act', { n: sheet.count })} second=${t('labels.act.second')} disabled=${!ready} onPress=${() => onMake(wish())} /></${Dock}></div>
     <div class="right"><${GridPlan} layout=${sheet.chosen} start=${sheet.start} count=${sheet.count} />
     <${Choice} says=${t('labels.cut')} options=${cuts} value=${sheet.cut} onChoose=${sheet.setCut} />
-    <div class="stack">${!own && html`<${Key} icon="i-print" label=${t('labels.test')} onPress=${() => onTest(sheet.layout)} /><p class="aside">${t('labels.test.says')}</p>`}
+    <div class="stack"><${Key} icon="i-print" label=${t('labels.test')} onPress=${() => onTest(wish().layout)} /><p class="aside">${t('labels.test.says')}</p>
     <${Again} code=${code} onMake=${(/** @type {string[]} */ reprint) => onMake({ ...wish(), count: reprint.length, reprint })} /></div></div>`;
 }

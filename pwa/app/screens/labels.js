@@ -24,6 +24,12 @@ function Ready({ made, onAgain }) {
     <${Dock}><${Act} label=${t('labels.open')} second=${t('labels.open.second')} onPress=${() => window.open(addressOf(pdf), '_blank')} /></${Dock}></div>`;
 }
 
+/** A ready grid by its id, an own one by its measures. @param {any} layout @returns {Record<string, string>} */
+const gridOf = (layout) =>
+  typeof layout === 'string'
+    ? { layout }
+    : Object.fromEntries(Object.entries(layout).map(([name, mm]) => [name, String(mm)]));
+
 /** @param {any} store @param {(made: Made | null) => void} onMade */
 function useMaking(store, onMade) {
   const [busy, setBusy] = useState(false);
@@ -49,7 +55,7 @@ function useMaking(store, onMade) {
   });
   const test = attempt(async (layout) => ({
     codes: [],
-    pdf: await asked(store, 'GET', `/sheets/test.pdf?layout=${encodeURIComponent(layout)}`),
+    pdf: await asked(store, 'GET', `/sheets/test.pdf?${new URLSearchParams(gridOf(layout))}`),
   }));
   return { busy, trouble, make, test };
 }

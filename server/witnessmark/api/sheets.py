@@ -23,7 +23,12 @@ from witnessmark.trade import label
 
 MOST_LABELS = 5_000
 PDF = "application/pdf"
-_LAYOUT = {"name": "layout", "required": True, "schema": {"type": "string"}}
+_TEXT = {"required": False, "schema": {"type": "string"}}
+_MEASURES = (
+    "page_width", "page_height", "left", "top", "columns", "rows", "width", "height",
+    "pitch_x", "pitch_y",
+)  # fmt: skip
+_GRID = tuple({"name": name, **_TEXT} for name in ("layout", *_MEASURES))
 
 routes = Routes("sheets", "Label sheets.")
 
@@ -35,10 +40,11 @@ def presets() -> Response:
     return tell({"presets": ready})
 
 
-@routes.get("/sheets/test.pdf", told=PDF, query=(_LAYOUT,))
+@routes.get("/sheets/test.pdf", told=PDF, query=_GRID)
 def test_sheet() -> Response:
-    """Give a page with outlines and a rule, to check the printer."""
-    return Response(test_page(layout_from(request.args.get("layout", ""))), mimetype=PDF)
+    """Give a page with outlines and a rule, to lay over a sheet: a ready grid, or its measures."""
+    asked = request.args.to_dict()
+    return Response(test_page(layout_from(asked.get("layout") or asked)), mimetype=PDF)
 
 
 @routes.post("/sheets", wanted=SheetRequest, told=SheetMade, number=CREATED)

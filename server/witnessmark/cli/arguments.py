@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import NoReturn
 
 from witnessmark.cli.errors import CommandNotRead
+from witnessmark.cli.grid import add_grid
 
 PORT = 8443
 CONTACT_PORT = 8080
@@ -75,6 +76,7 @@ def _add_labels(parser: argparse.ArgumentParser) -> None:
     add("--start", type=int, default=1, metavar="N", help="first free place of a half-used sheet")
     add("--cut-marks", action="store_true", help="print marks to cut by")
     add("--output", type=Path, default=Path("labels.pdf"), metavar="FILE", help="PDF to write")
+    add_grid(parser)
 
 
 def reader() -> Reader:
