@@ -13,7 +13,7 @@ from witnessmark.api.routing import JSON, Routes
 from witnessmark.api.shapes import SyncAnswer, SyncRequest
 from witnessmark.errors import Refusal, RequestShape, TooMuch
 from witnessmark.log.clean import Flaw
-from witnessmark.log.entry import checked, unwrapped
+from witnessmark.log.entry import checked, unwrapped, wrapped
 from witnessmark.store import Cursor, Offered, Synced, Taken
 from witnessmark.store.ids import moment
 from witnessmark.store.log_read import PAGE_ENTRIES
@@ -72,7 +72,7 @@ def _beyond(room: object) -> bool:
 
 def _offer(item: object) -> Offered | Refusal:
     try:
-        facts, order = unwrapped(item)
+        facts, order = unwrapped(item) if wrapped(item) else (item, None)
         return Offered(cast("dict[str, Any]", facts), checked(facts), order)
     except Refusal as refusal:
         return refusal

@@ -9,6 +9,7 @@ from contextlib import ExitStack
 from pathlib import Path
 
 from witnessmark.api import Config, create_app
+from witnessmark.api.packs import begin
 from witnessmark.cli.beside import ADDRESS, LABEL_ADDRESS, database
 from witnessmark.cli.door import Door, open_door
 from witnessmark.cli.folder import data_folder
@@ -50,8 +51,10 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
         desk = _side_doors(running, door, app)
         page = _first_page(store, desk, demo=demo)
         _tell(door, data, page)
+        store.rehearse()
         _spare_the_collector()
         say(f"ready {door.address}")
+        begin(app)
         if not wished.no_open and has_screen():
             webbrowser.open(page)
         with stopping.at_once():

@@ -13,7 +13,8 @@ def digest(text: str, order: str | None = None) -> int:
 
     source: FIPS 180-4 for the hash; the layout is ours
     """
-    return int.from_bytes(sha256(f"{text}\n{order or ''}".encode()).digest(), "big")
+    end = f"\n{order}".encode() if order else b"\n"
+    return int.from_bytes(sha256(text.encode() + end).digest(), "big")
 
 
 def added(total: int, more: Iterable[int]) -> int:

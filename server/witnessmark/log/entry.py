@@ -117,12 +117,17 @@ def seal(facts: dict[str, Any]) -> Taken:
     return read(json.dumps(facts).encode())
 
 
-def unwrapped(item: object) -> Sent:
+def wrapped(item: object) -> bool:
+    """Whether an element of `entries` on the wire is an entry with the order it had."""
+    return type(item) is dict and "entry" in item and not item.keys() - {"order", "entry"}
+
+
+def unwrapped(item: Any) -> Sent:
     """An element of `entries` on the wire: an entry, or one with the order it had.
 
     raises: FieldShape when that order is no stamp.
     """
-    if type(item) is not dict or "entry" not in item or item.keys() - {"order", "entry"}:
+    if not wrapped(item):
         return Sent(item, None)
     order = item.get("order")
     if order is None or (type(order) is str and is_stamp(order)):

@@ -27,7 +27,7 @@ class Taken(NamedTuple):
     order: str | None
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True)
 class Head:
     """Where a workshop's log stands, inside one transaction."""
 
@@ -60,19 +60,20 @@ def append(
     """
     before = read_head(connection, workshop, locked=True)
     # Nearly every push is all news: asking for each id first would cost as much as the insert.
-    batch = _Batch((workshop, carrier), replace(before), {}, now_ms)
-    answers = [o if isinstance(o, Refusal) else batch.answer(o) for o in offers]
+    batch = _Batch((workshop, carrier), before, {}, now_ms)
+    answers = batch.answers(offers)
     if insert_entries(connection, batch.rows) < len(batch.rows):
         _take_back(connection, workshop, before.head)
-        batch = _Batch(
-            (workshop, carrier), replace(before), _known(connection, workshop, offers), now_ms
-        )
-        answers = [o if isinstance(o, Refusal) else batch.answer(o) for o in offers]
+        known = _known(connection, workshop, offers)
+        batch = _Batch((workshop, carrier), before, known, now_ms)
+        answers = batch.answers(offers)
         insert_entries(connection, batch.rows)
-    if batch.rows:
-        note_numbers(connection, workshop, batch.numbers)
-        _keep_head(connection, workshop, batch.head, batch.digests)
-    return batch.head, answers
+    if not batch.rows:
+        return before, answers
+    note_numbers(connection, workshop, batch.numbers)
+    after = batch.head()
+    _keep_head(connection, workshop, after)
+    return after, answers
 
 
 def _take_back(connection: Connection, workshop: str, head: int) -> None:
@@ -85,39 +86,55 @@ class _Batch:
     """One request's entries on their way into the log."""
 
     def __init__(
-        self, whose: tuple[str, str | None], head: Head, known: Known, now_ms: int
+        self, whose: tuple[str, str | None], before: Head, known: Known, now_ms: int
     ) -> None:
         self.workshop, self.carrier = whose
+        self.before = before
         self.known = known
-        self.head = head
         self.now_ms = now_ms
         self.too_far = write_stamp(now_ms + AHEAD_MS + 1)
+        self.latest = before.latest or ""
         self.rows: list[EntryRow] = []
         self.numbers: dict[str, list[int]] = defaultdict(list)
         self.digests: list[int] = []
         self.last_order: str | None = None
 
-    def answer(self, offer: Offered) -> Taken | Refusal:
+    def answers(self, offers: Sequence[Offered | Refusal]) -> list[Taken | Refusal]:
         """The first answer for a repeat, a refusal for a taken id, else the next number."""
-        known = self.known.get(offer.facts["id"])
-        if known is None:
-            return self._take(offer)
-        seq, order, text = known
-        return Taken(seq, order) if text == offer.text else IdTaken(id=offer.facts["id"])
+        answers: list[Taken | Refusal] = []
+        for offer in offers:
+            if isinstance(offer, Refusal):
+                answers.append(offer)
+            elif known := self.known.get(offer.facts["id"]):
+                seq, order, text = known
+                same = text == offer.text
+                answers.append(Taken(seq, order) if same else IdTaken(id=offer.facts["id"]))
+            else:
+                answers.append(self._take(offer))
+        return answers
+
+    def head(self) -> Head:
+        """Where the log stands with these entries."""
+        before, more = self.before, len(self.rows)
+        return replace(
+            before,
+            head=before.head + more,
+            count=before.count + more,
+            digest=as_hex(added(int(before.digest, 16), self.digests)),
+            latest=self.latest or None,
+        )
 
     def _take(self, offer: Offered) -> Taken:
         facts, text, held = offer
         id_, device, stamp = facts["id"], facts["device"], facts["stamp"]
         order = None if held is None and stamp < self.too_far else self._order(stamp, held)
-        head = self.head
-        head.count += 1
-        head.head = seq = head.head + 1
         effective = order or stamp
-        if head.latest is None or effective > head.latest:
-            head.latest = effective
+        self.latest = effective if effective > self.latest else self.latest
+        rows = self.rows
+        seq = self.before.head + len(rows) + 1
         # Who carried it is only worth a word where that is not who made it.
         carrier = None if device == self.carrier else self.carrier
-        self.rows.append((self.workshop, seq, id_, order, carrier, text))
+        rows.append((self.workshop, seq, id_, order, carrier, text))
         self.numbers[device].append(facts["n"])
         self.digests.append(digest(text, order))
         self.known[id_] = (seq, order, text)
@@ -155,8 +172,7 @@ def insert_entries(connection: Connection, rows: list[EntryRow]) -> int:
     return connection.exec_driver_sql(into, list(rows)).rowcount
 
 
-def _keep_head(connection: Connection, workshop: str, head: Head, digests: list[int]) -> None:
-    head.digest = as_hex(added(int(head.digest, 16), digests))
+def _keep_head(connection: Connection, workshop: str, head: Head) -> None:
     connection.execute(
         update(tables.workshop)
         .where(tables.workshop.c.id == workshop)

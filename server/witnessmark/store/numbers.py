@@ -4,7 +4,7 @@ import json
 from bisect import bisect_right
 from collections.abc import Iterable, Mapping
 
-from sqlalchemy import Connection, delete, insert, select
+from sqlalchemy import Connection, insert, select, update
 
 from witnessmark.store import tables
 
@@ -22,16 +22,16 @@ def note_numbers(connection: Connection, workshop: str, made: Mapping[str, list[
         runs, doubles = (json.loads(row[0]), json.loads(row[1])) if row else ([], [])
         runs, again = with_numbers(runs, numbers)
         doubles = sorted({*doubles, *again})[:_DOUBLES_KEPT]
-        connection.execute(delete(tables.numbered).where(*where))
-        connection.execute(
-            insert(tables.numbered).values(
-                workshop=workshop,
-                device=device,
-                highest=runs[-1][1],
-                runs=json.dumps(runs),
-                doubles=json.dumps(doubles),
-            )
-        )
+        facts = {
+            "highest": runs[-1][1],
+            "runs": json.dumps(runs),
+            "doubles": json.dumps(doubles),
+        }
+        if row:
+            connection.execute(update(tables.numbered).where(*where).values(facts))
+        else:
+            whose = {"workshop": workshop, "device": device}
+            connection.execute(insert(tables.numbered).values({**whose, **facts}))
 
 
 def with_numbers(runs: Runs, numbers: Iterable[int]) -> tuple[Runs, list[int]]:

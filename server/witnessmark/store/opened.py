@@ -2,6 +2,7 @@
 
 import time
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -9,7 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, Engine, insert, select
 from sqlalchemy.exc import OperationalError
 
-from witnessmark.errors import Refusal, RequestProblem, StoreBusy
+from witnessmark.errors import NoRoom, Refusal, RequestProblem, StoreBusy
 from witnessmark.log.workshop import Workshop
 from witnessmark.store import copying, devices, own, pairing, photos, settings, tables
 from witnessmark.store.copying import Copied
@@ -24,7 +25,7 @@ from witnessmark.store.pairing import PairingCode
 from witnessmark.store.photos import Photo
 from witnessmark.store.projecting import catch_up
 from witnessmark.store.rebuilding import Rebuilt, rebuild
-from witnessmark.store.sync import Synced, sync
+from witnessmark.store.sync import Synced, rehearse, sync
 from witnessmark.store.taking_in import Into, take_in
 
 _CONTACT_EVERY_MS = 60_000
@@ -138,6 +139,12 @@ class Store:
         if not any(isinstance(offer, Offered) for offer in offers):
             self._note_contact(one)
         return done
+
+    def rehearse(self) -> None:
+        """Have the first push of a phone find everything prepared; nothing is kept."""
+        home = self.ensure_workshop()
+        with suppress(StoreBusy, NoRoom):
+            rehearse(self.engine, home, self.now_ms())
 
     def _note_contact(self, one: Bearer) -> None:
         """At most once a minute, and never at the price of the answer."""

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, Engine
 
 from witnessmark.errors import Refusal
-from witnessmark.store.devices import Bearer, note_contact
+from witnessmark.store.devices import Bearer, note_contact, own_device
 from witnessmark.store.engine import reading, writing
 from witnessmark.store.log_append import Head, Taken, append, read_head
 from witnessmark.store.log_read import Cursor, Page, confirm_cursor, page_after
 from witnessmark.store.offering import Offered
+from witnessmark.store.own import append_own
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,21 @@ def sync(
         head, answers = append(connection, one.workshop, one.device, offers, now_ms)
         note_contact(connection, one, now_ms)
         return Synced(answers, _page(connection, one, cursor, room, answers), head)
+
+
+def rehearse(engine: Engine, workshop: str, now_ms: int) -> None:
+    """Go through a push that is not kept, so that the first real one finds all prepared.
+
+    Writing down the statements of a push for the database takes longer than to carry them out.
+    """
+    with writing(engine) as connection:
+        device = own_device(connection, workshop, now_ms)
+        one = Bearer(device, workshop, None)
+        for _ in range(2):  # a device's second push differs from its first
+            append_own(connection, workshop, "note", device, {"text": "rehearsed"}, now_ms=now_ms)
+        note_contact(connection, one, now_ms)
+        page_after(connection, workshop, None, 1, set())
+        connection.rollback()
 
 
 def _page(
