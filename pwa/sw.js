@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '14180767a806';
+const VERSION = '496d5488d28f';
 
 /** @type {string[]} */
 const FILES = [
@@ -32,6 +32,7 @@ const FILES = [
   '/app/frame/code_found.js',
   '/app/frame/demo.js',
   '/app/frame/facts.js',
+  '/app/frame/foot.js',
   '/app/frame/grid.js',
   '/app/frame/html.js',
   '/app/frame/index.js',

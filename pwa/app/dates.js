@@ -31,6 +31,10 @@ export function day(made, now = new Date()) {
   return writer({ day: 'numeric', month: 'short', year }).format(date);
 }
 
+/** A day with its year: "12 Oct 2024". @param {Date} date */
+export const fullDay = (date) =>
+  writer({ day: 'numeric', month: 'short', year: 'numeric' }).format(date);
+
 /**
  * A day and an hour: "12 Oct, 19:42".
  * @param {string | number | Date | null | undefined} made

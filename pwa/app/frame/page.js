@@ -5,6 +5,7 @@ import { cameFrom, canGoBack, back as goBack, place, remembered } from '../route
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { demo } from './demo.js';
+import { usePrintFoot } from './foot.js';
 import { html } from './html.js';
 import { SyncMark } from './sync_mark.js';
 
@@ -80,6 +81,7 @@ export function useArrival(title, ready) {
 /**
  * @typedef {object} PageProps
  * @property {string} title
+ * @property {string} [code] of what it shows, for the foot of a printed page
  * @property {{to: string, says: string} | null} [back]
  * @property {'scan' | 'tonight' | 'find' | 'more'} [now] the door this screen stands behind
  * @property {boolean} [demo] whether it shows an invented value
@@ -95,6 +97,7 @@ export function useArrival(title, ready) {
  */
 export function Page({
   title,
+  code,
   back,
   now,
   demo: invented,
@@ -104,6 +107,7 @@ export function Page({
   children,
 }) {
   useArrival(title, ready);
+  usePrintFoot(title, code);
   return html`<div class=${quiet ? 'quiet' : ''}><header><${DemoLine} on=${invented} /><${Top} back=${back} /></header>
     <main class=${`cols ${className}`} aria-busy=${String(!ready)}>${children}</main>${!quiet && html`<${Doors} now=${now} />`}</div>`;
 }

@@ -124,7 +124,7 @@ export function screen({ params, store }) {
   const { state, workshop } = useSlice(store, (s) => s.holderSlice(params.id), [params.id]);
   const holder = workshop && withForms(holderView(workshop, params.id), workshop);
   const missing = holder && (holder.hidden || !holder.here);
-  return html`<${Page} title=${holder?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready'}>
+  return html`<${Page} title=${holder?.name ?? ''} code=${holder?.codes?.[0]} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready'}>
     ${!holder && html`<div class="left"><${Wait} /></div>`}
     ${missing && html`<div class="left"><section class="id"><h1 tabindex="-1">${t(holder.hidden ? 'hidden' : 'here')}</h1></section><${Missing} says=${holder.hidden ? holder.name : t('here.holder')} /><${Dock}><${Act} href="/sync" label=${t('sync')} second=${t('here.sync')} /></${Dock}></div>`}
     ${holder && !missing && html`<${Record} holder=${holder} store=${store} />`}</${Page}>`;

@@ -103,7 +103,7 @@ function Tightened({ part }) {
 function Record({ part, store }) {
   return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
     <div class="right"><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
-    <${PartWays} part=${part} /><${History} of=${part} /><p class="print-foot">${part.codes[0] ?? ''} ${part.name} ${day(Date.now())}</p></div>`;
+    <${PartWays} part=${part} /><${History} of=${part} /></div>`;
 }
 
 /** @param {{part: any}} props */
@@ -121,6 +121,6 @@ export function screen({ params, store }) {
     (part.here && !part.hidden
       ? html`<${Record} part=${part} store=${store} />`
       : html`<${NotHere} part=${part} />`);
-  return html`<${Page} title=${part?.name ?? ''} back=${{ to: '/scan', says: t('doors.scan') }} demo=${part?.invented} ready=${state === 'ready'}>
+  return html`<${Page} title=${part?.name ?? ''} code=${part?.codes?.[0]} back=${{ to: '/scan', says: t('doors.scan') }} demo=${part?.invented} ready=${state === 'ready'}>
     ${shown ?? html`<div class="left"><${Wait} /></div>`}</${Page}>`;
 }

@@ -2,6 +2,7 @@
 export const texts = {
   demo: 'Demo. Every value is invented.',
   close: 'Close',
+  'print.page': 'Page {page} of {pages}',
   back: 'Back',
   doors: 'Main',
   'doors.scan': 'Scan',
