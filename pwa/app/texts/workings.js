@@ -100,4 +100,15 @@ export const texts = {
   'line.per-bore': 'Share of the bore',
   'line.usual': 'Usual for this bore',
   'line.to-file': 'Still to file',
+
+  'ask.kind': 'Which fit is it?',
+  'ask.kind.hint': 'Only to compare with what is usual.',
+  'choice.oil-clearance': 'Main or rod bearing, oil clearance',
+  'choice.piston-to-wall-cast': 'Cast piston to wall',
+  'choice.piston-to-wall-forged': 'Forged piston to wall',
+  'choice.pin': 'Piston pin',
+  'choice.lifter-in-bore': 'Lifter in its bore',
+  'choice.stem-in-guide': 'Valve stem in its guide',
+  'choice.ring-side-clearance': 'Ring in its groove',
+  'choice.rod-side-clearance': 'Rods between the cheeks',
 };

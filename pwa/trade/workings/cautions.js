@@ -36,6 +36,10 @@ export const SAYS = {
     'notice',
     'The manual says how wide the gap must be, and often more for the second ring.',
   ],
+  'fit-unusual': [
+    'notice',
+    '{value} is not what such a fit usually has ({usual}, rule of thumb). Measure again; the manual decides.',
+  ],
 };
 
 /** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */

@@ -1,15 +1,26 @@
 /** Clearance: the room between a bore and a shaft, how sure it is, and whether it is in a window. */
 import { fromResolution } from '../dimension.js';
 import { clearance, judge } from '../fit.js';
+import { plausible } from '../rule_of_thumb.js';
 import { convert, rounded } from '../units.js';
 import { caution } from './cautions.js';
-import { amount, decimalsFor, text, word } from './lines.js';
+import { amount, decimalsFor, text, usual, word } from './lines.js';
 import { ask } from './working.js';
 
 /** @typedef {import('./given.js').Given} Given */
 
 const READINGS = ['bore', 'shaft'];
 const COVERAGE = 2;
+const KINDS = [
+  'oil-clearance',
+  'piston-to-wall-cast',
+  'piston-to-wall-forged',
+  'pin',
+  'lifter-in-bore',
+  'stem-in-guide',
+  'ring-side-clearance',
+  'rod-side-clearance',
+];
 
 /** Clearance or interference with its band, and the verdict where there is a window. @param {Given} given */
 function work(given) {
@@ -20,10 +31,11 @@ function work(given) {
   const sure = COVERAGE * convert(found.standard_uncertainty_mm ?? 0, 'mm', unit);
   const places = placesOf(given, room);
   const { told, cautions } = verdict(given, found, places, sure);
+  const thumb = usualOf(given, found, places);
   const typed = READINGS.every((name) => given.has(`${name}-sure-to`));
   return {
-    lines: [...told, roomOf(room, sure, unit, places)],
-    cautions: [...cautions, ...(typed ? [] : [caution('clearance-digits')])],
+    lines: [...told, roomOf(room, sure, unit, places), ...thumb.told],
+    cautions: [...cautions, ...thumb.cautions, ...(typed ? [] : [caution('clearance-digits')])],
   };
 }
 
@@ -73,6 +85,25 @@ function verdict(given, found, places, sure) {
   return { told: [word('verdict', decision.lies)], cautions };
 }
 
+/**
+ * What such a fit usually has, and a notice where this one does not.
+ * @param {Given} given
+ * @param {ReturnType<typeof clearance>} found
+ * @param {number} places
+ */
+function usualOf(given, found, places) {
+  if (!given.has('kind')) return { told: [], cautions: [] };
+  const band = plausible(given.word('kind'), found.clearance_mm, given.inside('shaft', 'mm'));
+  const unit = given.unit('bore');
+  const told = usual(band, unit);
+  if (band.plausible) return { told: [told], cautions: [] };
+  const value = `${rounded(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
+  return {
+    told: [told],
+    cautions: [caution('fit-unusual', { value, usual: `${told.shown} ${unit}` })],
+  };
+}
+
 /** The window as it was typed: "0.03 mm to 0.06 mm", or one end of it. @param {Given} given */
 function windowOf(given) {
   const [least, most] = ['least', 'most'].map((name) =>
@@ -88,12 +119,13 @@ export const CLEARANCE = {
   formula:
     'clearance = bore − shaft; U = 2 × √(u_bore² + u_shaft²); inside when at least U away from both ends',
   source:
-    "JCGM 100:2008 (GUM), 5.1.2; ISO 14253-1 decision rule (from memory); the window is the owner's",
+    'JCGM 100:2008 (GUM), 5.1.2; ISO 14253-1 decision rule (from memory); the window is the owner’s; what is usual: common practice, no source',
   asks: [
     ask('bore', 'length', { unit: 'mm' }),
     ask('shaft', 'length', { unit: 'mm' }),
     ask('least', 'length', { unit: 'mm', optional: true, signed: true }),
     ask('most', 'length', { unit: 'mm', optional: true, signed: true }),
+    ask('kind', 'choice', { choices: KINDS, optional: true }),
     ask('bore-sure-to', 'length', { unit: 'mm', optional: true }),
     ask('shaft-sure-to', 'length', { unit: 'mm', optional: true }),
   ],

@@ -126,9 +126,19 @@ export function share(name, value, { decimals = 0, band = null, mark = null } = 
  */
 export function span(name, ends, unit, figures = 3, mark = null) {
   const [low, high] = ends;
-  const places = decimalsFor(low, figures);
+  const places = decimalsFor(high, figures);
   const shown = ends.map((end) => rounded(end, places)).join(' to ');
   return line(name, { value: low, unit, low, high, shown, mark });
+}
+
+/**
+ * What is usual, by a rule of thumb; both ends of its band are known.
+ * @param {{low: number | null, high: number | null}} band in millimetres
+ * @param {string} unit
+ */
+export function usual({ low, high }, unit) {
+  const [least, most] = [low, high].map((end) => convert(end ?? 0, 'mm', unit));
+  return span('usual', [least ?? 0, most ?? 0], unit, 2, 'rule-of-thumb');
 }
 
 /** A word, such as a verdict. @param {string} name @param {string} value @param {string | null} [mark] */

@@ -49,6 +49,11 @@ SAYS: Mapping[str, tuple[str, str]] = {
         "notice",
         "The manual says how wide the gap must be, and often more for the second ring.",
     ),
+    "fit-unusual": (
+        "notice",
+        "{value} is not what such a fit usually has ({usual}, rule of thumb). Measure "
+        "again; the manual decides.",
+    ),
 }
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from witnessmark.trade import dimension, fit, units
+from witnessmark.trade import dimension, fit, rule_of_thumb, units
 from witnessmark.trade.units import Quantity
 from witnessmark.trade.workings import lines
 from witnessmark.trade.workings.cautions import Caution, caution
@@ -10,6 +10,16 @@ from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask, Line, Result, Working
 
 _READINGS = ("bore", "shaft")
+_KINDS = (
+    "oil-clearance",
+    "piston-to-wall-cast",
+    "piston-to-wall-forged",
+    "pin",
+    "lifter-in-bore",
+    "stem-in-guide",
+    "ring-side-clearance",
+    "rod-side-clearance",
+)
 
 
 def work(given: Given) -> Result:
@@ -23,10 +33,11 @@ def work(given: Given) -> Result:
         deviation = fit.COVERAGE * units.magnitude(found.standard_uncertainty, unit)
     places = _places(given, room)
     told, cautions = _verdict(given, found, places)
+    thumb, unusual = _usual(given, found, places)
     typed = all(given.has(f"{name}-sure-to") for name in _READINGS)
     return Result(
-        (*told, _room(room, deviation, unit, places)),
-        (*cautions, *(() if typed else (caution("clearance-digits"),))),
+        (*told, _room(room, deviation, unit, places), *thumb),
+        (*cautions, *unusual, *(() if typed else (caution("clearance-digits"),))),
     )
 
 
@@ -71,6 +82,22 @@ def _verdict(
     return (lines.word("verdict", decision.lies),), tuple(cautions)
 
 
+def _usual(
+    given: Given, found: fit.Clearance, places: int
+) -> tuple[tuple[Line, ...], tuple[Caution, ...]]:
+    """What such a fit usually has, and a notice where this one does not."""
+    if not given.has("kind"):
+        return (), ()
+    band = rule_of_thumb.plausible(given.word("kind"), found.clearance, given.amount("shaft"))
+    unit = given.unit("bore")
+    line = lines.usual(band, unit)
+    if band.plausible:
+        return (line,), ()
+    value = units.rounded(units.magnitude(found.clearance, unit), places)
+    facts = {"value": f"{value} {unit}", "usual": f"{line.shown} {unit}"}
+    return (line,), (caution("fit-unusual", **facts),)
+
+
 def _window(given: Given) -> str:
     """The window as it was typed: "0.03 mm to 0.06 mm", or one end of it."""
     ends = [given.typed(name) if given.has(name) else None for name in ("least", "most")]
@@ -86,12 +113,13 @@ CLEARANCE = Working(
     formula="clearance = bore − shaft; U = 2 × √(u_bore² + u_shaft²); "
     "inside when at least U away from both ends",
     source="JCGM 100:2008 (GUM), 5.1.2; ISO 14253-1 decision rule (from memory); "
-    "the window is the owner's",
+    "the window is the owner’s; what is usual: common practice, no source",
     asks=(
         Ask("bore", "length", unit="mm"),
         Ask("shaft", "length", unit="mm"),
         Ask("least", "length", unit="mm", optional=True, signed=True),
         Ask("most", "length", unit="mm", optional=True, signed=True),
+        Ask("kind", "choice", choices=_KINDS, optional=True),
         Ask("bore-sure-to", "length", unit="mm", optional=True),
         Ask("shaft-sure-to", "length", unit="mm", optional=True),
     ),

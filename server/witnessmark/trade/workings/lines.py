@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from witnessmark.trade import units
+from witnessmark.trade import rule_of_thumb, units
 from witnessmark.trade.workings.working import Line
 
 OTHER = {
@@ -77,9 +77,15 @@ def span(
     name: str, ends: tuple[float, float], unit: str, figures: int = 3, *, mark: str | None = None
 ) -> Line:
     """From so much to so much, with no value that stands out; its value is the lower end."""
-    places = decimals_for(ends[0], figures)
+    places = decimals_for(ends[1], figures)
     shown = " to ".join(units.rounded(end, places) for end in ends)
     return Line(name, ends[0], unit, low=ends[0], high=ends[1], shown=shown, mark=mark)
+
+
+def usual(band: rule_of_thumb.Band, unit: str) -> Line:
+    """What is usual, by a rule of thumb; both ends of its band are known."""
+    low, high = (units.magnitude(end, unit) for end in (band.low, band.high) if end is not None)
+    return span("usual", (low, high), unit, 2, mark="rule-of-thumb")
 
 
 def word(name: str, value: str, *, mark: str | None = None) -> Line:

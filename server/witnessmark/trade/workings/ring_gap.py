@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from witnessmark.trade import fit, units
+from witnessmark.trade import fit, rule_of_thumb, units
 from witnessmark.trade.units import Quantity
 from witnessmark.trade.workings import lines
 from witnessmark.trade.workings.cautions import Caution, caution
 from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask, Line, Result, Working
-
-USUAL = (0.003, 0.006)
-"""Share of the bore; common practice, no source."""
 
 
 def work(given: Given) -> Result:
@@ -21,7 +18,7 @@ def work(given: Given) -> Result:
         gap = fit.ring_gap_after(gap, given.amount("bore-change"))
     size = units.magnitude(gap, unit)
     places = max(given.decimals("gap"), lines.decimals_for(size, 2))
-    usual = [units.convert(given.inside("bore", "mm") * each, "mm", unit) for each in USUAL]
+    usual = rule_of_thumb.plausible("ring-gap", gap, bore)
     per_bore = fit.gap_per_bore(gap, bore)
     filing = _to_file(given, gap, unit, places)
     return Result(
@@ -29,9 +26,9 @@ def work(given: Given) -> Result:
             lines.amount("gap", size, unit, figures=2, decimals=places),
             *filing,
             lines.amount("per-bore", per_bore, decimals=4),
-            lines.span("usual", (usual[0], usual[1]), unit, 2, mark="rule-of-thumb"),
+            lines.usual(usual, unit),
         ),
-        _cautions(given, per_bore, left=any(each.value for each in filing)),
+        _cautions(given, usual, gap, left=any(each.value for each in filing)),
     )
 
 
@@ -42,13 +39,14 @@ def _to_file(given: Given, gap: Quantity, unit: str, places: int) -> tuple[Line,
     return (lines.amount("to-file", off, unit, figures=2, decimals=places),)
 
 
-def _cautions(given: Given, per_bore: float, *, left: bool) -> tuple[Caution, ...]:
+def _cautions(
+    given: Given, usual: rule_of_thumb.Band, gap: Quantity, *, left: bool
+) -> tuple[Caution, ...]:
     """left: something is still to be filed, so that the gap is not yet what it will be."""
     found = []
-    if per_bore < USUAL[0] and not left:
-        found.append(caution("ring-gap-small"))
-    if per_bore > USUAL[1]:
-        found.append(caution("ring-gap-large"))
+    small = usual.low is not None and bool(gap < usual.low)
+    if not usual.plausible and not (small and left):
+        found.append(caution("ring-gap-small" if small else "ring-gap-large"))
     if not given.has("wanted-gap"):
         found.append(caution("ring-gap-manual"))
     return tuple(found)
