@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '496d5488d28f';
+const VERSION = 'c9e89f5415fc';
 
 /** @type {string[]} */
 const FILES = [
@@ -218,7 +218,6 @@ const FILES = [
   '/log/shapes.js',
   '/log/stamp.js',
   '/log/trouble.js',
-  '/log/values.js',
   '/log/workshop.js',
   '/manifest.webmanifest',
   '/scan/camera.js',
@@ -259,7 +258,6 @@ const FILES = [
   '/store/store.js',
   '/store/sync.js',
   '/store/transaction.js',
-  '/store/types.js',
   '/store/update.js',
   '/store/wire.js',
   '/store/workshops.js',
@@ -269,16 +267,8 @@ const FILES = [
   '/trade/dimension.js',
   '/trade/exact.js',
   '/trade/label.js',
-  '/trade/limits.js',
   '/trade/number.js',
-  '/trade/points.js',
   '/trade/sequence.js',
-  '/trade/strength.js',
-  '/trade/thread.js',
-  '/trade/thread_errors.js',
-  '/trade/thread_inches.js',
-  '/trade/thread_tables.js',
-  '/trade/thread_text.js',
   '/trade/torque.js',
   '/trade/typed.js',
   '/trade/unit_errors.js',
@@ -361,7 +351,12 @@ const DECODER_FILES = [
 ];
 
 /** @typedef {{cache: string, pack: string, files: string[]}} Part */
-/** @typedef {{files: [string, string, number][], joined?: string[], beside?: string[]}} Told */
+/**
+ * What a pack says first: lengths in the order of the part's list, null for a file that is not in
+ * it; types by ending; sheets that were joined into one, and where that one lies.
+ * @typedef {{lengths: (number|null)[], types: Record<string, string>, joined?: string[],
+ *   beside?: string[]}} Told
+ */
 
 /** @type {Part} */
 const PAGE = { cache: `page ${VERSION}`, pack: `/pack/${VERSION}/page`, files: FILES };
@@ -394,8 +389,9 @@ async function packOf(part) {
   const end = body.indexOf(10);
   /** @type {Told} */
   const told = JSON.parse(new TextDecoder().decode(body.subarray(0, end)));
-  const length = told.files.reduce((sum, file) => sum + file[2], end + 1);
-  if (length !== body.length) throw new TypeError('a pack that is not whole');
+  const length = told.lengths.reduce((/** @type {number} */ sum, one) => sum + (one ?? 0), end + 1);
+  if (length !== body.length || told.lengths.length !== part.files.length)
+    throw new TypeError('a pack that is not whole');
   const headers = new Headers(answer.headers);
   for (const name of OF_THE_WAY) headers.delete(name);
   return { told, body: body.subarray(end + 1), headers };
@@ -410,16 +406,19 @@ async function unpack(cache, part) {
   const pack = await packOf(part);
   if (!pack) return part.files;
   const { told, body, headers } = pack;
+  const there = new Set(told.joined);
+  const laid = [];
   let at = 0;
-  const laid = told.files.map(([path, kind, length]) => {
+  for (const [number, path] of part.files.entries()) {
+    const length = told.lengths[number] ?? null;
+    if (length === null) continue;
     const own = new Headers(headers);
-    own.set('Content-Type', kind);
-    const from = at;
+    own.set('Content-Type', told.types[path.slice(path.lastIndexOf('.'))] ?? '');
+    laid.push(cache.put(path, new Response(body.subarray(at, at + length), { headers: own })));
+    there.add(path);
     at += length;
-    return cache.put(path, new Response(body.subarray(from, at), { headers: own }));
-  });
+  }
   await Promise.all(laid);
-  const there = new Set([...told.files.map(([path]) => path), ...(told.joined ?? [])]);
   await cache.addAll(told.beside ?? []);
   return part.files.filter((path) => !there.has(path));
 }

@@ -36,14 +36,15 @@ def small(pages: Path) -> Path:
     return pages
 
 
-def unpacked(body: bytes) -> tuple[dict[str, Any], dict[str, tuple[str, bytes]]]:
+def unpacked(body: bytes, order: list[str]) -> tuple[dict[str, Any], dict[str, tuple[str, bytes]]]:
     """What a stream tells, and its files with their types."""
     head, _, rest = body.partition(b"\n")
     told = json.loads(head)
     files = {}
-    for address, kind, length in told["files"]:
-        files[address] = (kind, rest[:length])
-        rest = rest[length:]
+    for address, length in zip(order, told["lengths"], strict=True):
+        if length is not None:
+            files[address] = (told["types"][address[address.rfind(".") :]], rest[:length])
+            rest = rest[length:]
     assert rest == b""
     return told, files
 
@@ -51,13 +52,16 @@ def unpacked(body: bytes) -> tuple[dict[str, Any], dict[str, tuple[str, bytes]]]
 def stream(packs: Packs, part: str) -> tuple[dict[str, Any], dict[str, tuple[str, bytes]]]:
     made = packs.pack(part)
     assert made is not None
-    return unpacked(made.coded("stream", [])[0])
+    wanted = packs.wanted(part)
+    assert wanted is not None
+    return unpacked(made.coded("stream", [])[0], [address for address, _ in wanted.files])
 
 
 def test_a_pack_holds_what_the_worker_lists_with_the_sheets_joined(
     stranger: FlaskClient, small: Path
 ) -> None:
-    told, files = unpacked(gzip.decompress(stranger.get("/pack/abc123/page", headers=ZIPS).data))
+    zipped = stranger.get("/pack/abc123/page", headers=ZIPS).data
+    told, files = unpacked(gzip.decompress(zipped), ["/a.css", "/b.css", "/", "/x.js"])
     assert (list(files), told["joined"]) == (["/", "/x.js"], ["/a.css", "/b.css"])
     assert told["beside"] == ["/pack/abc123/look.css"]
     assert files["/x.js"][0] == "text/javascript; charset=utf-8"
@@ -65,7 +69,7 @@ def test_a_pack_holds_what_the_worker_lists_with_the_sheets_joined(
     assert b"Says it" not in files["/x.js"][1]
     sheet = stranger.get("/pack/abc123/look.css").text
     assert sheet.index("red") < sheet.index("b{")
-    _, reader = unpacked(stranger.get("/pack/def456/decoder").data)
+    _, reader = unpacked(stranger.get("/pack/def456/decoder").data, ["/reader.wasm"])
     assert reader == {"/reader.wasm": ("application/wasm", b"\0asm")}
 
 

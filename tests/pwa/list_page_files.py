@@ -8,23 +8,12 @@ import json
 import re
 from pathlib import Path
 
-PWA = Path(__file__).parents[2] / "pwa"
+PWA = (Path(__file__).parents[2] / "pwa").resolve()
 # The system fetches icons when it installs the page; the rest is no part of the page.
 NEVER = ("sw.js", "icons/", "vendor/types/", "vendor/VENDORED.json")
 ENDINGS = {".js", ".css", ".html", ".json", ".webmanifest", ".png", ".svg", ".woff2", ".wasm"}
 LIBRARY = "vendor/zxing-wasm/"
-STARTS = ("scan/worker.js",)
-IMPORTED = re.compile(r"""^(?:import|export)\b[^'"`;=(]*['"]([^'"]+)['"]""", re.MULTILINE)
-
-
-def page_files(folder: Path = PWA) -> list[Path]:
-    """Everything the page may load, decoder included, in the order of their paths."""
-    found = []
-    for path in sorted(folder.rglob("*"), key=lambda one: one.relative_to(folder).as_posix()):
-        name = path.relative_to(folder).as_posix()
-        if path.is_file() and path.suffix in ENDINGS and not name.startswith(NEVER):
-            found.append(path)
-    return found
+IMPORTED = re.compile(r"""(?:^|;)(?:import|export)\b[^'"`;=(]*['"]([^'"]+)['"]""", re.MULTILINE)
 
 
 def imported(path: Path, folder: Path) -> set[Path]:
@@ -54,22 +43,47 @@ def reached(starts: list[Path], folder: Path) -> set[Path]:
     return {path for path in seen if path.is_file()}
 
 
+def page_scripts(folder: Path) -> set[Path]:
+    """The modules of the page itself: its start, every screen, and what these import."""
+    starts = [folder / "app" / "start.js", folder / "app" / "main.js"]
+    return reached([*starts, *(folder / "app" / "screens").glob("*.js")], folder)
+
+
+def reader_scripts(folder: Path) -> set[Path]:
+    """The modules that the readers' workers load."""
+    return reached([folder / "scan" / "worker.js"], folder)
+
+
+def page_files(folder: Path = PWA) -> list[Path]:
+    """Everything the page may load, decoder included, in the order of their paths.
+
+    A module that neither the page nor a worker reaches is not listed: no phone has a use for it.
+    """
+    folder = folder.resolve()
+    scripts = page_scripts(folder) | reader_scripts(folder)
+    found = []
+    for path in sorted(folder.rglob("*"), key=lambda one: one.relative_to(folder).as_posix()):
+        name = path.relative_to(folder).as_posix()
+        wanted = path.suffix in ENDINGS and not name.startswith(NEVER)
+        if wanted and (path in scripts or path.suffix != ".js" or name.startswith(LIBRARY)):
+            found.append(path)
+    return found
+
+
 def decoder_files(folder: Path = PWA) -> list[Path]:
     """The library, and what the readers' workers load that nothing on the page does."""
     folder = folder.resolve()
-    files = page_files(folder)
-    inside = reached([folder / name for name in STARTS], folder)
-    outside = [folder / "app" / "main.js", *(folder / "app" / "screens").glob("*.js")]
-    only = inside - reached(outside, folder)
+    only = reader_scripts(folder) - page_scripts(folder)
     return [
         path
-        for path in files
+        for path in page_files(folder)
         if path in only or path.relative_to(folder).as_posix().startswith(LIBRARY)
     ]
 
 
 def addresses(files: list[Path], folder: Path = PWA) -> list[str]:
     """The paths as the page asks for them; the shell is asked for as /."""
+    folder = folder.resolve()
     names = [path.relative_to(folder).as_posix() for path in files]
     return ["/" if name == "index.html" else f"/{name}" for name in names]
 

@@ -80,7 +80,8 @@ class Wanted:
             if path.suffix not in _APART
         ]
         shell = "/" if any(row[0] == "/" for row in rows) else ""
-        told = {"files": rows, "shell": shell, "sheet": self.sheet, "tight": tight}
+        order = [address for address, _ in self.files]
+        told = {"order": order, "files": rows, "shell": shell, "sheet": self.sheet, "tight": tight}
         return json.dumps(told).encode()
 
 
