@@ -5,7 +5,24 @@ from dataclasses import fields, is_dataclass
 from typing import Any
 
 import pint
-from witnessmark.trade import adapter, dimension, limits, points, sequence, units, wrench
+from witnessmark.trade import (
+    adapter,
+    assignment,
+    choosing,
+    dimension,
+    expansion,
+    fit,
+    gauge_study,
+    limits,
+    points,
+    rule_of_thumb,
+    scatter,
+    sequence,
+    shape,
+    units,
+    valve_train,
+    wrench,
+)
 from witnessmark.trade.units import Measured
 
 Given = dict[str, Any]
@@ -86,6 +103,23 @@ def reading(given: Given) -> Given:
     return dict(zip(("value_mm", "standard_uncertainty_mm"), map(plain, parts), strict=True))
 
 
+def judged(given: Given) -> str:
+    window = {key: given[key] for key in ("least_mm", "most_mm", "rule") if key in given}
+    found = fit.clearance(**amounts({k: v for k, v in given.items() if k not in window}))
+    return fit.judge(found, **amounts(window)).lies
+
+
+def turns(given: Given) -> Given:
+    found = rule_of_thumb.plausible(given["fit"], units.quantity(given["reading_turns"], "turn"))
+    ends = {end: units.magnitude(getattr(found, end), "turn") for end in ("low", "high")}
+    return {**ends, "plausible": found.plausible, "mark": found.mark}
+
+
+def best(given: Given) -> Given:
+    found: Given = plain(choosing.choose(**amounts(given)))
+    return {key: found[key] for key in ("sum_of_deviations_mm", "worst_mm", "missing")}
+
+
 def measured(value: dict[str, str] | None) -> Measured | None:
     return None if value is None else Measured(value["value"], value["unit"])
 
@@ -126,4 +160,44 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "limits.guard_band": rule(limits.guard_band),
     "limits.judge": unnamed(limits.judge),
     "limits.share_of_limits": rule(limits.share_of_limits),
+    "shape.out_of_round": rule(shape.out_of_round),
+    "shape.out_of_round_of_planes": rule(shape.out_of_round_of_planes),
+    "shape.taper_of_means": rule(shape.taper_of_means),
+    "shape.taper_along": rule(shape.taper_along),
+    "shape.run_out": rule(shape.run_out),
+    "shape.wear": rule(shape.wear),
+    "expansion.typical": rule(expansion.typical),
+    "expansion.length_at_20": rule(expansion.length_at_20),
+    "expansion.length_at": rule(expansion.length_at),
+    "expansion.corrected": rule(expansion.corrected),
+    "expansion.from_temperature": rule(expansion.from_temperature),
+    "expansion.clearance_at": rule(expansion.clearance_at),
+    "scatter.pooled": rule(scatter.pooled),
+    "scatter.pooled_deviations": rule(scatter.pooled_deviations),
+    "scatter.days": rule(scatter.days),
+    "gauge_study.average_and_range": rule(gauge_study.average_and_range),
+    "gauge_study.analysis_of_variance": rule(gauge_study.analysis_of_variance),
+    "gauge_study.share_of_tolerance": rule(gauge_study.share_of_tolerance),
+    "gauge_study.good_enough": rule(gauge_study.good_enough),
+    "fit.clearance": rule(fit.clearance),
+    "fit.oil_clearance": rule(fit.oil_clearance),
+    "fit.side_clearance": rule(fit.side_clearance),
+    "fit.piston_to_wall": rule(fit.piston_to_wall),
+    "fit.end_play": rule(fit.end_play),
+    "fit.ring_gap_after": rule(fit.ring_gap_after),
+    "fit.gap_per_bore": rule(fit.gap_per_bore),
+    "fit.to_file": rule(fit.to_file),
+    "valve_train.lash_shim": rule(valve_train.lash_shim),
+    "valve_train.lash_at_lifter": rule(valve_train.lash_at_lifter),
+    "valve_train.lash_at_valve": rule(valve_train.lash_at_valve),
+    "valve_train.preload": rule(valve_train.preload),
+    "valve_train.turns_for": rule(valve_train.turns_for),
+    "valve_train.height_shim": rule(valve_train.height_shim),
+    "valve_train.coil_room": rule(valve_train.coil_room),
+    "assignment.cheapest": rule(assignment.cheapest),
+    "choosing.choose": rule(choosing.choose),
+    "rule_of_thumb.plausible": unnamed(rule_of_thumb.plausible),
+    "rule_of_thumb.plausible_turns": turns,
+    "fit.judge": judged,
+    "choosing.best": best,
 }

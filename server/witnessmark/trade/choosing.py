@@ -1,0 +1,176 @@
+"""Which shells, shims or washers from stock go where, so that every place lands nearest its target.
+
+Clearance at a place = its gap without the pieces − pieces · thickness.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from witnessmark.errors import TradeError
+from witnessmark.trade import alike, amounts, assignment, units
+from witnessmark.trade.units import Quantity
+
+_HAIR = 1e-9
+
+
+class TooFewPieces(TradeError):
+    """Fewer shells, shims or washers than places."""
+
+    code = "choosing-too-few"
+    says = "There are {pieces} for {places} places."
+    next_step = "Get {missing} more, or choose for fewer places."
+
+
+class NoPlaces(TradeError):
+    """Nothing to choose for."""
+
+    code = "choosing-no-places"
+    says = "There is no place to choose for."
+    next_step = "Measure one place at least."
+
+
+class CountsDiffer(TradeError):
+    """Not a count, or a target, for each."""
+
+    code = "choosing-lists-differ"
+    says = "There must be one {what} for each {of}."
+    next_step = "Give one each."
+
+
+class WindowCrossed(TradeError):
+    """A window with its ends exchanged."""
+
+    code = "choosing-window"
+    says = "The least clearance {least} mm is above the most, {most} mm."
+    next_step = "Look which is which, and type both again."
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """What one place gets; numbers count from 1."""
+
+    place: int
+    piece: int | None
+    """Its number in the stock; None where none fits."""
+    clearance: Quantity | None
+    deviation: Quantity | None
+    """Clearance less target."""
+    thickness_wanted: Quantity
+    """What would land on the target."""
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One of the best choices; others may be as good."""
+
+    places: tuple[Placed, ...]
+    sum_of_deviations: Quantity
+    """Of all places that got one, above and below alike."""
+    worst: Quantity
+    missing: tuple[int, ...]
+    """Places for which none in stock is left that keeps the window."""
+
+
+@units.check("length", "length", "length")
+def choose(
+    gaps: Sequence[Quantity],
+    stock: Sequence[Quantity],
+    target: Quantity | Sequence[Quantity],
+    *,
+    counts: Sequence[int] | None = None,
+    pieces: int = 1,
+    least: Quantity | None = None,
+    most: Quantity | None = None,
+) -> Choice:
+    """The choice from stock with the least sum of deviations from the targets, proved best.
+
+    gaps: of each place, measured without the pieces. stock: thicknesses; each once, or as often
+    as counts says. target: one for all places, or one each.
+    pieces: how many of one thickness stand in a place: 2 for a pair of equal shells (the stock is
+    then pairs), 1 for a shim or washer. least, most: the owner's window; where none in stock
+    keeps it the place stays empty, as few places as can be, and its wanted thickness is told.
+    raises: NoPlaces, TooFewPieces, CountsDiffer, WindowCrossed; assignment.TooLarge; NotACount,
+    NotAboveZero; NoQuantity, WrongQuantity; NotANumber.
+    source: linear sum assignment (see assignment.cheapest)
+    >>> gaps = [units.quantity(each, "mm") for each in (4.05, 4.058)]
+    >>> stock = [units.quantity(each, "mm") for each in (2.004, 1.992, 2.0)]
+    >>> found = choose(gaps, stock, units.quantity(0.05, "mm"), pieces=2)
+    >>> [each.piece for each in found.places]
+    [3, 1]
+    """
+    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in gaps]
+    thick = [amounts.above_zero(alike.mm(each, "stock"), "stock") for each in stock]
+    aims = _targets(target, len(rooms))
+    times = amounts.count(pieces, "pieces", 1)
+    listed = _pieces(thick, counts, len(rooms))
+    window = _window(least, most)
+    off = [
+        [room - times * thick[piece] - aim for piece in listed]
+        for room, aim in zip(rooms, aims, strict=True)
+    ]
+    # One place left empty must cost more than all others can together.
+    empty = 1 + len(rooms) * max(abs(each) for row in off for each in row)
+    chosen = assignment.cheapest(
+        [
+            [abs(each) if _keeps(each + aim, window) else empty for each in row]
+            for row, aim in zip(off, aims, strict=True)
+        ]
+    )
+    fits = [
+        off[row][column] if _keeps(off[row][column] + aims[row], window) else None
+        for row, column in enumerate(chosen)
+    ]
+    placed = tuple(
+        _placed(row, listed[chosen[row]], fits[row], (rooms[row], aims[row], times))
+        for row in range(len(rooms))
+    )
+    found = [abs(each) for each in fits if each is not None]
+    return Choice(
+        placed,
+        alike.of_mm(math.fsum(found)),
+        alike.of_mm(max(found, default=0.0)),
+        tuple(each.place for each in placed if each.piece is None),
+    )
+
+
+def _placed(row: int, piece: int, off: float | None, place: tuple[float, float, int]) -> Placed:
+    room, aim, times = place
+    wanted = alike.of_mm((room - aim) / times)
+    if off is None:
+        return Placed(row + 1, None, None, None, wanted)
+    return Placed(row + 1, piece + 1, alike.of_mm(off + aim), alike.of_mm(off), wanted)
+
+
+def _targets(target: Quantity | Sequence[Quantity], places: int) -> list[float]:
+    if not places:
+        raise NoPlaces()
+    if not isinstance(target, list | tuple):
+        return [amounts.finite(alike.mm(target, "target"), "target")] * places  # type: ignore[arg-type]
+    if len(target) != places:
+        raise CountsDiffer(what="target", of="place")
+    return [amounts.finite(alike.mm(each, "target"), "target") for each in target]
+
+
+def _pieces(thick: list[float], counts: Sequence[int] | None, places: int) -> list[int]:
+    """The stock piece by piece; more of one than there are places changes nothing."""
+    if counts is not None and len(counts) != len(thick):
+        raise CountsDiffer(what="count", of="thickness")
+    many = [1] * len(thick) if counts is None else [amounts.count(each, "count") for each in counts]
+    if sum(many) < places:
+        raise TooFewPieces(pieces=sum(many), places=places, missing=places - sum(many))
+    return [piece for piece, each in enumerate(many) for _ in range(min(each, places))]
+
+
+def _window(least: Quantity | None, most: Quantity | None) -> tuple[float, float]:
+    low = -math.inf if least is None else amounts.finite(alike.mm(least, "least"), "least")
+    high = math.inf if most is None else amounts.finite(alike.mm(most, "most"), "most")
+    if low > high:
+        raise WindowCrossed(least=f"{low:g}", most=f"{high:g}")
+    return low, high
+
+
+def _keeps(clearance: float, window: tuple[float, float]) -> bool:
+    return window[0] - _HAIR <= clearance <= window[1] + _HAIR
