@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'c9e89f5415fc';
+const VERSION = '77dd9b28e97b';
 
 /** @type {string[]} */
 const FILES = [
@@ -266,8 +266,11 @@ const FILES = [
   '/trade/amounts.js',
   '/trade/dimension.js',
   '/trade/exact.js',
+  '/trade/fit.js',
   '/trade/label.js',
+  '/trade/limits.js',
   '/trade/number.js',
+  '/trade/rule_of_thumb.js',
   '/trade/sequence.js',
   '/trade/torque.js',
   '/trade/typed.js',

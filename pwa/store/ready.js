@@ -2,15 +2,17 @@
 
 import { refreshState } from './state.js';
 
-/** The page's own file list lies in the cache whose name begins so; see sw.js. */
-const PAGE = 'page ';
+/** Kept last in each cache of the page; see sw.js. */
+const WHOLE = '/whole';
 const DECODER = '/vendor/zxing-wasm/reader/zxing_reader.wasm';
 
 /** @param {string} path @returns {Promise<boolean>} */
 async function cached(path) {
   if (typeof caches === 'undefined') return false;
-  for (const name of await caches.keys())
-    if (name.startsWith(PAGE) && (await (await caches.open(name)).match(path))) return true;
+  for (const cacheName of await caches.keys()) {
+    const whole = await caches.match(WHOLE, { cacheName });
+    if (whole && (await caches.match(path, { cacheName }))) return true;
+  }
   return false;
 }
 

@@ -22,8 +22,6 @@ SCRIPT, SHEET = "text/javascript", "text/css"
 _SHEET_LINK = re.compile(r'<link rel="stylesheet" href="([^"]+)">\n?')
 _BARE_EXPORT = re.compile(r"\bexport\s*(?:;|$)")
 _GZIP_WINDOW = 31
-# Above this the last few per cent would take many seconds.
-_LARGE = 800_000
 # Tight as it comes, and the largest of all.
 _AS_IT_IS = "/vendor/zxing-wasm/"
 
@@ -77,7 +75,7 @@ def zipped(body: bytes) -> Iterator[tuple[str, bytes]]:
     with suppress(ImportError):
         import brotli  # noqa: PLC0415 - has no wheel for some computers
 
-        yield ".br", brotli.compress(body, quality=11 if len(body) < _LARGE else 9, lgwin=24)
+        yield ".br", brotli.compress(body, quality=11, lgwin=24)
 
 
 def linked_sheets(shell: str) -> list[str]:

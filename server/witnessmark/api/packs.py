@@ -126,8 +126,11 @@ class Packs:
         wanted = self.wanted(part)
         if wanted is None or mark not in {None, wanted.mark}:
             return None
-        with self._making:
-            return self._at_hand(wanted) or self._make(wanted)
+        found = self._at_hand(wanted)
+        if found is None:
+            with self._making:
+                found = self._at_hand(wanted) or self._make(wanted)
+        return found
 
     def shell(self) -> Pack | None:
         """The page's pack if it is at hand; otherwise it is begun aside, and nobody waits."""
