@@ -1,0 +1,94 @@
+/** Lubricant states and the nut factors that go with them: good for plausibility, never a value. */
+import { TradeError } from '../errors.js';
+
+/** @typedef {{state: string, low: number, mid: number, high: number, mark: string}} NutFactors */
+
+/** A surface or lubricant that no nut factor is known for. */
+export class LubricantUnknown extends TradeError {
+  static code = 'lubricant-unknown';
+  static says = 'No nut factor is known for {typed}.';
+  static nextStep = 'Choose one of the states listed, or type the nut factor itself.';
+}
+
+/** @type {(state: string, low: number, high: number) => NutFactors} */
+const ruleOfThumb = (state, low, high) =>
+  Object.freeze({ state, low, mid: (low + high) / 2, high, mark: 'rule of thumb' });
+
+/**
+ * State → band. Rule of thumb (common practice, no source); lots scatter ±10 % to ±30 % about it.
+ * Sealant and locking compound have none that everybody would sign.
+ */
+export const BANDS = new Map(
+  [
+    ruleOfThumb('dry', 0.25, 0.35),
+    ruleOfThumb('zinc plated', 0.18, 0.24),
+    ruleOfThumb('oiled', 0.15, 0.2),
+    ruleOfThumb('moly', 0.1, 0.15),
+    ruleOfThumb('anti-seize', 0.1, 0.15),
+  ].map((each) => [each.state, each]),
+);
+
+/** From the slipperiest of the states to the roughest: all that can be said of an unknown one. */
+export const ANY = ruleOfThumb('unknown', 0.1, 0.35);
+
+/** Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15. */
+export const SURFACES = new Map([
+  ['not plated, black finish', 0.3],
+  ['zinc plated', 0.2],
+  ['lubricated', 0.18],
+  ['cadmium plated', 0.16],
+]);
+
+/** @type {Record<string, string>} */
+const STATES = {
+  black: 'dry',
+  'dry black': 'dry',
+  zinc: 'zinc plated',
+  'zinc-plated': 'zinc plated',
+  oil: 'oiled',
+  'engine oil': 'oiled',
+  'oiled thread': 'oiled',
+  molybdenum: 'moly',
+  'molybdenum paste': 'moly',
+  'moly paste': 'moly',
+  antiseize: 'anti-seize',
+  'anti seize': 'anti-seize',
+};
+/** @type {Record<string, string>} */
+const OTHER_SURFACES = {
+  'nonplated, black finish': 'not plated, black finish',
+  nonplated: 'not plated, black finish',
+  'not plated': 'not plated, black finish',
+  'black finish': 'not plated, black finish',
+  'zinc-plated': 'zinc plated',
+  'cadmium-plated': 'cadmium plated',
+};
+
+/** @param {unknown} typed */
+const keyOf = (typed) =>
+  typeof typed === 'string' ? typed.toLowerCase().trim().split(/\s+/).join(' ') : '';
+
+/** @param {unknown} typed */
+const unknown = (typed) => new LubricantUnknown({ typed: String(typed).slice(0, 40) || 'nothing' });
+
+/**
+ * The band of nut factors of a lubricant state, as people and the record name it.
+ * @param {string} state
+ */
+export function nutFactors(state) {
+  const key = keyOf(state);
+  const found = BANDS.get(STATES[key] ?? key);
+  if (!found) throw unknown(state);
+  return found;
+}
+
+/**
+ * The published single nut factor of a surface.
+ * @param {string} surface
+ */
+export function surfaceNutFactor(surface) {
+  const key = keyOf(surface);
+  const found = SURFACES.get(OTHER_SURFACES[key] ?? key);
+  if (found === undefined) throw unknown(surface);
+  return found;
+}

@@ -1,0 +1,115 @@
+"""Lubricant states and the nut factors that go with them: good for plausibility, never a value."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from witnessmark.errors import TradeError
+
+Mark = Literal["table value", "rule of thumb"]
+
+
+class LubricantUnknown(TradeError):
+    """A surface or lubricant that no nut factor is known for."""
+
+    code = "lubricant-unknown"
+    says = "No nut factor is known for {typed}."
+    next_step = "Choose one of the states listed, or type the nut factor itself."
+
+
+@dataclass(frozen=True, slots=True)
+class NutFactors:
+    """The band of nut factors of a state, and how much it may be trusted."""
+
+    state: str
+    low: float
+    high: float
+    mark: Mark = "rule of thumb"
+
+    @property
+    def mid(self) -> float:
+        """The middle of the band."""
+        return (self.low + self.high) / 2
+
+
+BANDS = {
+    each.state: each
+    for each in (
+        NutFactors("dry", 0.25, 0.35),
+        NutFactors("zinc plated", 0.18, 0.24),
+        NutFactors("oiled", 0.15, 0.20),
+        NutFactors("moly", 0.10, 0.15),
+        NutFactors("anti-seize", 0.10, 0.15),
+    )
+}
+"""State → band. Rule of thumb (common practice, no source); lots scatter ±10 % to ±30 % about it.
+Sealant and locking compound have none that everybody would sign."""
+
+ANY = NutFactors("unknown", 0.10, 0.35)
+"""From the slipperiest of the states to the roughest: all that can be said of an unknown one."""
+
+SURFACES = {
+    "not plated, black finish": 0.30,
+    "zinc plated": 0.20,
+    "lubricated": 0.18,
+    "cadmium plated": 0.16,
+}
+"""Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15."""
+
+_STATES = {
+    "black": "dry",
+    "dry black": "dry",
+    "zinc": "zinc plated",
+    "zinc-plated": "zinc plated",
+    "oil": "oiled",
+    "engine oil": "oiled",
+    "oiled thread": "oiled",
+    "molybdenum": "moly",
+    "molybdenum paste": "moly",
+    "moly paste": "moly",
+    "antiseize": "anti-seize",
+    "anti seize": "anti-seize",
+}
+_SURFACES = {
+    "nonplated, black finish": "not plated, black finish",
+    "nonplated": "not plated, black finish",
+    "not plated": "not plated, black finish",
+    "black finish": "not plated, black finish",
+    "zinc-plated": "zinc plated",
+    "cadmium-plated": "cadmium plated",
+}
+
+
+def _key(typed: str) -> str:
+    return " ".join(typed.lower().split()) if isinstance(typed, str) else ""
+
+
+def nut_factors(state: str) -> NutFactors:
+    """The band of nut factors of a lubricant state, as people and the record name it.
+
+    raises: LubricantUnknown (sealant and locking compound too).
+    source: common practice, no source (rule of thumb)
+    >>> nut_factors("engine oil").low, nut_factors("engine oil").high
+    (0.15, 0.2)
+    """
+    key = _key(state)
+    found = BANDS.get(_STATES.get(key, key))
+    if found is None:
+        raise LubricantUnknown(typed=str(state)[:40] or "nothing")
+    return found
+
+
+def surface_nut_factor(surface: str) -> float:
+    """The published single nut factor of a surface.
+
+    raises: LubricantUnknown.
+    source: Shigley's Mechanical Engineering Design, 9th ed., table 8–15
+    >>> surface_nut_factor("zinc plated")
+    0.2
+    """
+    key = _key(surface)
+    found = SURFACES.get(_SURFACES.get(key, key))
+    if found is None:
+        raise LubricantUnknown(typed=str(surface)[:40] or "nothing")
+    return found
