@@ -93,7 +93,7 @@ def nut_factors(state: str) -> NutFactors:
     >>> nut_factors("engine oil").low, nut_factors("engine oil").high
     (0.15, 0.2)
     """
-    key = _key(state)
+    key = state if isinstance(state, str) and state in BANDS else _key(state)
     found = BANDS.get(_STATES.get(key, key))
     if found is None:
         raise LubricantUnknown(typed=str(state)[:40] or "nothing")

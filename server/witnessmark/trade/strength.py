@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from witnessmark.trade import amounts, units
 from witnessmark.trade.thread import MM_AN_INCH, Standard, Thread, plain, stress_area_mm2
@@ -86,7 +87,11 @@ def class_of(typed: str, standard: Standard | None = None) -> str:
     >>> class_of("10,9"), class_of("Gr. 5"), class_of("SAE J429 grade 8")
     ('10.9', 'SAE 5', 'SAE 8')
     """
-    text = typed.strip() if isinstance(typed, str) else ""
+    return _class_of(typed.strip() if isinstance(typed, str) else "", standard)
+
+
+@lru_cache(maxsize=256)
+def _class_of(text: str, standard: Standard | None) -> str:
     found = _CLASS.fullmatch(re.sub("([0-9]),([0-9])", r"\1.\2", text.lower()))
     number = found[3] if found else ""
     name = number if number in METRIC and not (found and found[1]) else f"SAE {number}"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 
 from witnessmark.trade.thread import MM_AN_INCH, Thread, plain
 from witnessmark.trade.thread_errors import (
@@ -55,6 +56,11 @@ def parse(typed: str) -> Thread:
     text = typed.strip() if isinstance(typed, str) else ""
     if not text or len(text) > LONGEST:
         raise ThreadUnread(typed=text[:LONGEST])
+    return _read(text)
+
+
+@lru_cache(maxsize=512)
+def _read(text: str) -> Thread:
     squared = " ".join(text.lower().translate(_SIGNS).split())
     squared = re.sub("([0-9]),([0-9])", r"\1.\2", squared)
     squared = re.sub(r"[\s-]*\blh$", "", squared)
