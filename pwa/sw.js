@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '77dd9b28e97b';
+const VERSION = '767a7aaf5626';
 
 /** @type {string[]} */
 const FILES = [
