@@ -24,6 +24,14 @@ def place(stem: str) -> tuple[int, str]:
     return (ORDER.index(stem) if stem in ORDER else len(ORDER), stem)
 
 
+def told(source: dict[str, str]) -> str:
+    if source["kind"] == "common practice":
+        return "common practice, no source"
+    memory = " (from memory)" if source["checked"].startswith("from memory") else ""
+    where = "" if source["where"] == "none" else f"; {source['where']}"
+    return f"{source['title']}{where}{memory}".replace("|", "/")
+
+
 def rows(path: Path | None = None) -> list[str]:
     lines = []
     for stem in sorted(frame.STEMS, key=place):
@@ -34,12 +42,7 @@ def rows(path: Path | None = None) -> list[str]:
                 if not each.share <= 1:
                     print(f"WRONG {side} {stem} {each.case} came {each.came}", file=sys.stderr)
         for topic, listed in found.items():
-            source = listed[0].group["source"]
-            said = (
-                f"{source['title']}; {source['where']}"
-                + " (from memory)" * (source["checked"].startswith("from memory"))
-                + " (common practice, no source)" * (source["kind"] == "common practice")
-            )
+            said = told(listed[0].group["source"])
             worst = max(each.share for each in listed)
             count = len(listed) // len(frame.SIDES)
             lines.append(f"| `{stem}` | {topic} | {said} | {count} | {worst:.2g} |")
