@@ -84,6 +84,8 @@ def above_zero(number: float, what: str) -> float:
 
     raises: as finite; NotAboveZero.
     source: definition
+    >>> above_zero(0.5, "bore")
+    0.5
     """
     plain = finite(number, what)
     if plain <= 0:
@@ -96,6 +98,8 @@ def not_below_zero(number: float, what: str) -> float:
 
     raises: as finite; BelowZero.
     source: definition
+    >>> not_below_zero(0, "end play")
+    0.0
     """
     plain = finite(number, what)
     if plain < 0:
@@ -108,6 +112,8 @@ def share(number: float, what: str) -> float:
 
     raises: as finite; NotAShare.
     source: definition
+    >>> share(0.04, "deviation")
+    0.04
     """
     plain = finite(number, what)
     if not 0 <= plain <= 1:
@@ -121,6 +127,8 @@ def count(number: float, what: str, least: int = 0) -> int:
     A float that is whole counts, since JavaScript knows no other numbers.
     raises: as finite; NotACount.
     source: definition
+    >>> count(8, "bolts", 1)
+    8
     """
     plain = finite(number, what)
     if plain != int(plain) or plain < least:

@@ -55,6 +55,8 @@ def value(sign: str) -> int:
 
     raises: LabelSign.
     source: Base 32, D. Crockford (2019), alphabet and decoding of look-alikes
+    >>> value("Z"), value("O")
+    (31, 0)
     """
     return _value(sign, 1)
 
@@ -82,6 +84,8 @@ def check(seven: str) -> str:
 
     raises: LabelLength; LabelSign.
     source: definition (arithmetic of the field of 32 with x⁵ + x² + 1)
+    >>> check("0000001")
+    'J'
     """
     if len(seven) != LENGTH - 1:
         raise LabelLength(count=len(seven))
@@ -94,6 +98,8 @@ def parse(typed: str) -> str:
 
     raises: LabelLength, LabelSign, LabelCheck.
     source: Base 32, D. Crockford (2019), for look-alikes; check sign by definition
+    >>> parse("oooo-oo1j")
+    '0000001J'
     """
     signs = _LEFT_OUT.sub("", typed)
     values = [_value(sign, place) for place, sign in enumerate(signs, 1)]
@@ -111,6 +117,8 @@ def code_from_text(text: str) -> str:
     The computer named before it is ignored, so labels outlive a change of computer.
     raises: LabelNone; LabelSign and LabelCheck for eight signs that do not fit.
     source: definition
+    >>> code_from_text("https://bench.local/L/0000001J")
+    '0000001J'
     """
     found = _PATH.findall(text)
     bare = _LEFT_OUT.sub("", text)
@@ -125,5 +133,7 @@ def grouped(code: str) -> str:
     """The code as people read it, in two groups of four: "7K3M Q2RJ".
 
     source: definition
+    >>> grouped("0000001J")
+    '0000 001J'
     """
     return f"{code[:4]} {code[4:]}"

@@ -28,6 +28,8 @@ def parse_number(typed: str, *, one_decimal_key: bool = False, signed: bool = Fa
     it, so that "1.250" is one and a quarter.
     raises: NumberMissing, NumberUnclear, NumberTwoMeanings, NumberNegative, NumberTooLong.
     source: common practice, no source
+    >>> parse_number("2,50"), parse_number(".0021")
+    ('2.50', '0.0021')
     """
     text = typed.strip(_BLANKS) if isinstance(typed, str) else ""
     if not text:

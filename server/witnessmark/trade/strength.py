@@ -125,6 +125,8 @@ def proof_stress_mpa(name: str, diameter_mm: float) -> float:
 
     raises: ClassSize.
     source: as stresses
+    >>> proof_stress_mpa("8.8", 16), proof_stress_mpa("8.8", 18)
+    (580, 600)
     """
     return _row(name, diameter_mm).proof * (1 if name in METRIC else MPA_A_KSI)
 
@@ -134,6 +136,8 @@ def yield_stress_mpa(name: str, diameter_mm: float) -> float:
 
     raises: ClassSize.
     source: as stresses
+    >>> yield_stress_mpa("10.9", 10)
+    940
     """
     return _row(name, diameter_mm).yields * (1 if name in METRIC else MPA_A_KSI)
 

@@ -24,6 +24,8 @@ def give(sections: Sequence[Section]) -> float:
 
     raises: NotACount without a section; as amounts; WrongQuantity.
     source: definition
+    >>> give([Section(quantity(40, "mm"), quantity(50, "mm²"))])
+    0.8
     """
     amounts.count(len(sections), "number of sections", 1)
     parts = [

@@ -78,6 +78,9 @@ def pitch_diameter_mm(thread: Thread) -> float:
     """d2 = d - 0.649519 P, in millimetres.
 
     source: ISO 724 (from memory); ASME B1.1, the same basic profile
+    >>> from witnessmark.trade.thread_text import parse
+    >>> round(pitch_diameter_mm(parse("M8")), 3)
+    7.188
     """
     return thread.diameter_mm - PITCH_FACTOR * thread.pitch_mm
 
@@ -86,6 +89,9 @@ def minor_diameter_mm(thread: Thread) -> float:
     """d1 = d - 1.082532 P, of the nut thread, in millimetres.
 
     source: ISO 724 (from memory); ASME B1.1, the same basic profile
+    >>> from witnessmark.trade.thread_text import parse
+    >>> round(minor_diameter_mm(parse("M8")), 3)
+    6.647
     """
     return thread.diameter_mm - MINOR_FACTOR * thread.pitch_mm
 
@@ -94,6 +100,9 @@ def root_diameter_mm(thread: Thread) -> float:
     """d3, of the bolt thread: metric d - 1.226869 P, unified (rounded root) d - 1.190785 P; mm.
 
     source: ISO 898-1, 9.1.6.1 (from memory); ASME B1.1, UNR external thread (from memory)
+    >>> from witnessmark.trade.thread_text import parse
+    >>> round(root_diameter_mm(parse("M8")), 3)
+    6.466
     """
     return thread.diameter_mm - ROOT_FACTOR[thread.standard] * thread.pitch_mm
 
@@ -104,6 +113,9 @@ def stress_area_mm2(thread: Thread, formula: Standard | None = None) -> float:
     metric: π/4 ((d2 + d3)/2)², d3 of the metric profile. unified: π/4 (D - 0.9743/n)².
     formula: the other standard's may be asked for; they differ by 4 % of a pitch.
     source: ISO 898-1, 9.1.6.1; ASME B1.1 appendix B (both from memory, agree with the tables)
+    >>> from witnessmark.trade.thread_text import parse
+    >>> round(stress_area_mm2(parse("1/2-13")) / 25.4**2, 4)
+    0.1419
     """
     pitch = thread.pitch_mm
     if (formula or thread.standard) == "metric":

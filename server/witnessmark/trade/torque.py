@@ -35,6 +35,8 @@ def deviation(reading: Measured, target: Measured) -> float:
 
     raises: UnitsDiffer; TargetMissing.
     source: definition
+    >>> round(deviation(Measured("52", "N·m"), Measured("50", "N·m")), 6)
+    4.0
     """
     return (_of_target(reading, target) - 1) * 100
 
@@ -48,6 +50,8 @@ def against(
     A reading on the limit is within.
     raises: UnitsDiffer; TargetMissing.
     source: ours; the permitted deviations are those of ISO 6789 (see wrench.permitted)
+    >>> against(Measured("47", "N·m"), Measured("50", "N·m"), 0.04)
+    'short'
     """
     share = UNKNOWN_DEVIATION if permitted is None else permitted
     ratio = _of_target(reading, target)
@@ -63,6 +67,8 @@ def asks_unit(reading: Measured, target: Measured) -> str | None:
     so the person is asked which scale it was. A reading that fits in its own unit is not asked.
     raises: UnitsDiffer; TargetMissing.
     source: ours
+    >>> asks_unit(Measured("45", "N·m"), Measured("45", "lbf·ft"))
+    'lbf·ft'
     """
     fits = abs(_of_target(reading, target) - 1) <= ASKS_WITHIN + _ROUNDING
     if fits or units.quantity_of(target.unit) != "torque":
@@ -82,6 +88,8 @@ def out_of_reason(
     Twice and half themselves are not.
     raises: UnitsDiffer; TargetMissing.
     source: ours
+    >>> out_of_reason(Measured("500", "N·m"), Measured("50", "N·m"))
+    'over-twice'
     """
     ratio = _of_target(reading, target)
     if ratio > OVER + _ROUNDING:

@@ -58,6 +58,8 @@ def friction(number: float, what: str, most: float = LARGEST_FRICTION) -> float:
 
     raises: as amounts.finite; FrictionImpossible.
     source: common practice, no source
+    >>> friction(0.12, "friction in the thread")
+    0.12
     """
     plain = amounts.finite(number, what)
     if not 0 <= plain <= most:
@@ -70,6 +72,8 @@ def nut_factor(number: float, what: str = "nut factor") -> float:
 
     raises: as amounts.above_zero; FrictionImpossible.
     source: common practice, no source
+    >>> nut_factor(0.2)
+    0.2
     """
     amounts.above_zero(number, what)
     return friction(number, what, LARGEST_NUT_FACTOR)
@@ -120,6 +124,9 @@ def screw_of(threaded: thread.Thread, mean_bearing_diameter: Quantity) -> Screw:
 
     raises: nothing by itself.
     source: ISO 68-1, ASME B1.1: basic profile with 60° between the flanks
+    >>> from witnessmark.trade.thread_text import parse
+    >>> magnitude(screw_of(parse("M8"), quantity(10.3, "mm")).lead, "mm")
+    1.25
     """
     pitch_diameter = quantity(thread.pitch_diameter_mm(threaded), "mm")
     return Screw(pitch_diameter, threaded.pitch, mean_bearing_diameter)
@@ -186,6 +193,11 @@ def preload_by_friction(torque: Quantity, screw: Screw, rub: Friction) -> Quanti
 
     raises: as amounts; ScrewLocks; FrictionImpossible.
     source: as torque_by_friction
+    >>> from witnessmark.trade.thread_text import parse
+    >>> screw = screw_of(parse("M8x1"), quantity(10.315, "mm"))
+    >>> preload = preload_by_friction(quantity(26, "N·m"), screw, Friction(0.12, 0.12))
+    >>> round(magnitude(preload, "kN"), 2)
+    20.13
     """
     return quantity(_torque(torque) / sum(_arms(screw, rub)), "N")
 
@@ -220,5 +232,10 @@ def preload_by_guide(torque: Quantity, screw: Screw, rub: Friction) -> Quantity:
 
     raises: as amounts.
     source: as torque_by_guide
+    >>> from witnessmark.trade.thread_text import parse
+    >>> screw = screw_of(parse("M8x1"), quantity(10.315, "mm"))
+    >>> preload = preload_by_guide(quantity(26, "N·m"), screw, Friction(0.12, 0.12))
+    >>> round(magnitude(preload, "kN"), 2)
+    20.2
     """
     return quantity(_torque(torque) / _guide_arm(screw, rub), "N")

@@ -265,6 +265,11 @@ def check(*dimensions: str | None) -> Callable[[Callable[P, R]], Callable[P, R]]
     left alone; of a list each is looked at.
     raises, when the rule is called: NoQuantity, WrongQuantity.
     source: definition
+    >>> @check("length", None)
+    ... def twice(length: Quantity, times: float = 2) -> Quantity:
+    ...     return length * times
+    >>> magnitude(twice(quantity(3, "mm")), "mm")
+    6.0
     """
 
     def dressed(rule: Callable[P, R]) -> Callable[P, R]:
