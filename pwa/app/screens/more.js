@@ -8,6 +8,7 @@ import { t } from '../texts/index.js';
 const rows = [
   ['sync', '/sync', 'i-wait'],
   ['labels', '/labels', 'i-print'],
+  ['workings', '/workings', 'i-workings'],
   ['wrenches', '/wrenches', 'i-wrench'],
   ['devices', '/devices', 'i-device'],
   ['settings', '/settings', 'i-set'],

@@ -2,9 +2,16 @@
 import { html } from '../frame/index.js';
 import { AdapterDrawing } from './draw_adapter.js';
 import { ClearanceDrawing } from './draw_clearance.js';
+import { PreloadDrawing } from './draw_preload.js';
+import { StretchDrawing } from './draw_stretch.js';
 
 /** @type {Record<string, any>} */
-const drawings = { adapter: AdapterDrawing, clearance: ClearanceDrawing };
+const drawings = {
+  adapter: AdapterDrawing,
+  clearance: ClearanceDrawing,
+  preload: PreloadDrawing,
+  stretch: StretchDrawing,
+};
 
 /** @param {{told: any}} props */
 export function Drawing({ told }) {

@@ -11,7 +11,12 @@ import { askSays, choiceSays, hintOf } from './words.js';
 
 const FEW = 4;
 /** What may stay empty and yet is what one came for. @type {Record<string, string[]>} */
-const IN_SIGHT = { clearance: ['least', 'most'] };
+const IN_SIGHT = {
+  clearance: ['least', 'most'],
+  preload: ['class'],
+  stretch: ['load', 'stretched'],
+  'ring-gap': ['wanted-gap'],
+};
 /** Of the amounts that are converted only these are below nought. */
 const BELOW_NOUGHT = ['temperature', 'length', 'angle'];
 const TYPED = ['designation', 'currency'];
@@ -46,7 +51,7 @@ function Spare({ asks, bench, field }) {
 
 /** @param {{working: string, ask: Ask, bench: Bench}} props */
 function Field({ working, ask, bench }) {
-  if (ask.quantity === 'choice')
+  if (ask.choices.length > 0)
     return html`<${Choice} working=${working} ask=${ask} bench=${bench} />`;
   const id = `ask-${ask.name}`;
   const wrong = bench.outcome.trouble[ask.name];

@@ -26,7 +26,8 @@ function second(outcome, working) {
   if (outcome.told) {
     const [first, next] = outcome.told.lines;
     if (working === 'convert') return convertedText(outcome.told.given.amount, first);
-    const shown = typeof first.value === 'string' && next ? [first, next] : [first];
+    const both = next && (typeof first.value === 'string' || next.name === 'share-of-proof');
+    const shown = both ? [first, next] : [first];
     return shown.map((line) => `${nameOf(working, line)} ${lineText(line)}`).join(', ');
   }
   const what = outcome.wanted.map((name) => askSays(working, name)).join(', ');

@@ -10,7 +10,8 @@ const first = (keys) => keys.find(hasText) ?? '';
 export const askSays = (working, name) => t(first([`ask.${working}.${name}`, `ask.${name}`]));
 
 /** @param {string} ask @param {string} word */
-export const choiceSays = (ask, word) => t(first([`choice.${ask}.${word}`, `choice.${word}`]));
+export const choiceSays = (ask, word) =>
+  t(first([`choice.${ask}.${word}`, `choice.${word}`])) || word;
 
 /** @param {string} working @param {string} name */
 export const lineSays = (working, name) => t(first([`line.${working}.${name}`, `line.${name}`]));

@@ -1,5 +1,8 @@
 /** Cautions of the workings: a signal word, what may happen, and how to avoid it. */
 
+/** Signal words of ISO 3864, the gravest first; so the cautions of a result stand. */
+export const WEIGHTS = ['danger', 'warning', 'caution', 'notice'];
+
 /** Code → signal word of ISO 3864 and sentence, filled in with facts. @type {Record<string, [string, string]>} */
 export const SAYS = {
   'adapter-starts-at': [
@@ -40,6 +43,50 @@ export const SAYS = {
     'notice',
     '{value} is not what such a fit usually has ({usual}, rule of thumb). Measure again; the manual decides.',
   ],
+  'preload-thumb': [
+    'notice',
+    'Nut factors scatter widely. This shows a slip of the keypad; it never judges the value of a manual.',
+  ],
+  'preload-no-class': [
+    'notice',
+    'Without the class of the bolt nothing can be said about its proof load.',
+  ],
+  'preload-out-by-ten': [
+    'caution',
+    'Out by ten? {typed} would be {share_as_typed} of the proof load, {value} would be {share}.',
+  ],
+  'preload-wrong-unit': [
+    'caution',
+    'Another unit? {typed} would be {share_as_typed} of the proof load, {value} would be {share}.',
+  ],
+  'preload-dry-on-oiled': [
+    'caution',
+    'A value for dry threads? On this thread it would be {share_as_typed} of the proof load, on a dry one {share}.',
+  ],
+  'preload-above-proof': [
+    'warning',
+    '{typed} would be {share} of the proof load. The bolt may stretch for good or break. Compare it with the service manual.',
+  ],
+  'preload-far-below': [
+    'caution',
+    '{typed} would be only {share} of the proof load. Compare it with the service manual.',
+  ],
+  'preload-may-pass-proof': [
+    'notice',
+    'Where friction is least it would be {share_high} of the proof load.',
+  ],
+  'preload-lubricant-differs': [
+    'caution',
+    'The value is for {value_for} threads and this one is {state}: the preload changes by {change}. Ask the manual for the value that fits.',
+  ],
+  'stretch-over-proof': [
+    'warning',
+    'This is more than the proof load. The bolt may stay longer for good.',
+  ],
+  'stretch-more': [
+    'notice',
+    'Head and nut give a little too, so the real stretch is somewhat more.',
+  ],
 };
 
 /** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */
@@ -48,10 +95,11 @@ export const SAYS = {
  * A caution by its code.
  * @param {string} code
  * @param {Record<string, string>} [facts]
+ * @param {string} [word] another signal word than its usual one
  * @returns {Caution}
  */
-export function caution(code, facts = {}) {
-  const [word, says] = /** @type {[string, string]} */ (SAYS[code]);
+export function caution(code, facts = {}, word = SAYS[code]?.[0] ?? 'caution') {
+  const says = SAYS[code]?.[1] ?? '';
   const filled = says.replace(/\{(\w+)\}/g, (_, name) => facts[name] ?? '');
   return Object.freeze({ word, code, facts, says: filled });
 }

@@ -120,7 +120,7 @@ export function share(name, value, { decimals = 0, band = null, mark = null } = 
  * From so much to so much, with no value that stands out; its value is the lower end.
  * @param {string} name
  * @param {[number, number]} ends
- * @param {string} unit
+ * @param {string | null} unit
  * @param {number} [figures]
  * @param {string | null} [mark]
  */

@@ -182,12 +182,13 @@ function shareOf(ask, text, unit) {
  * @param {Record<string, Typed[]>} values
  */
 function refuseUneven(working, values) {
-  /** @type {Map<string, Set<number>>} */
-  const rows = new Map();
-  for (const ask of working.asks) {
-    if (!ask.row || (ask.optional && !(ask.name in values))) continue;
-    const lengths = rows.get(ask.row) ?? new Set();
-    rows.set(ask.row, lengths.add((values[ask.name] ?? []).length));
+  for (const row of new Set(working.asks.map((ask) => ask.row))) {
+    if (row === null) continue;
+    const lengths = working.asks
+      .filter((ask) => ask.row === row && !(ask.optional && !(ask.name in values)))
+      .map((ask) => ({ about: ask.name, length: (values[ask.name] ?? []).length }));
+    const [least, ...rest] = lengths.sort((one, other) => one.length - other.length);
+    if (least && rest.some(({ length }) => length !== least.length))
+      throw new RowsUneven({ row, about: least.about });
   }
-  for (const [row, lengths] of rows) if (lengths.size > 1) throw new RowsUneven({ row });
 }

@@ -1,16 +1,19 @@
 /** Every working by its name, in the order of the list. */
 import { ADAPTER } from './adapter.js';
+import { WEIGHTS } from './cautions.js';
 import { CLEARANCE } from './clearance.js';
 import { CONVERT } from './convert.js';
 import { WorkingUnknown } from './errors.js';
+import { PRELOAD } from './preload.js';
 import { read } from './reading.js';
 import { RING_GAP } from './ring_gap.js';
+import { STRETCH } from './stretch.js';
 
 /** @typedef {import('./working.js').Working} Working */
 
 /** @type {ReadonlyMap<string, Working>} */
 export const WORKINGS = new Map(
-  [CONVERT, ADAPTER, CLEARANCE, RING_GAP].map((each) => [each.name, each]),
+  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP].map((each) => [each.name, each]),
 );
 
 /** The working of a name. @param {string} name */
@@ -35,9 +38,12 @@ export function workOut(name, typed) {
     source: asked.source,
     given: told(asked, values),
     lines,
-    cautions,
+    cautions: [...cautions].sort((one, other) => weight(one) - weight(other)),
   };
 }
+
+/** @param {import('./cautions.js').Caution} caution */
+const weight = ({ word }) => WEIGHTS.indexOf(word);
 
 /** @param {Working} asked @param {import('./given.js').Given} values */
 function worked(asked, values) {
@@ -56,7 +62,7 @@ function worked(asked, values) {
  */
 function nameAsk(asked, { code = '', facts }) {
   const named = String(facts?.what ?? facts?.argument ?? '').replace(/[ _]/g, '-');
-  const word = asked.blames?.[code] ?? named;
+  const word = asked.blames?.[code] ?? asked.blames?.[named] ?? named;
   if (facts && asked.asks.some((ask) => ask.name === word)) facts.about ??= word;
 }
 

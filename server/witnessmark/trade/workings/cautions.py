@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+WEIGHTS = ("danger", "warning", "caution", "notice")
+"""Signal words of ISO 3864, the gravest first; so the cautions of a result stand."""
+
 SAYS: Mapping[str, tuple[str, str]] = {
     "adapter-starts-at": (
         "caution",
@@ -54,6 +57,56 @@ SAYS: Mapping[str, tuple[str, str]] = {
         "{value} is not what such a fit usually has ({usual}, rule of thumb). Measure "
         "again; the manual decides.",
     ),
+    "preload-thumb": (
+        "notice",
+        "Nut factors scatter widely. This shows a slip of the keypad; it never judges the "
+        "value of a manual.",
+    ),
+    "preload-no-class": (
+        "notice",
+        "Without the class of the bolt nothing can be said about its proof load.",
+    ),
+    "preload-out-by-ten": (
+        "caution",
+        "Out by ten? {typed} would be {share_as_typed} of the proof load, {value} would "
+        "be {share}.",
+    ),
+    "preload-wrong-unit": (
+        "caution",
+        "Another unit? {typed} would be {share_as_typed} of the proof load, {value} would "
+        "be {share}.",
+    ),
+    "preload-dry-on-oiled": (
+        "caution",
+        "A value for dry threads? On this thread it would be {share_as_typed} of the "
+        "proof load, on a dry one {share}.",
+    ),
+    "preload-above-proof": (
+        "warning",
+        "{typed} would be {share} of the proof load. The bolt may stretch for good or "
+        "break. Compare it with the service manual.",
+    ),
+    "preload-far-below": (
+        "caution",
+        "{typed} would be only {share} of the proof load. Compare it with the service manual.",
+    ),
+    "preload-may-pass-proof": (
+        "notice",
+        "Where friction is least it would be {share_high} of the proof load.",
+    ),
+    "preload-lubricant-differs": (
+        "caution",
+        "The value is for {value_for} threads and this one is {state}: the preload "
+        "changes by {change}. Ask the manual for the value that fits.",
+    ),
+    "stretch-over-proof": (
+        "warning",
+        "This is more than the proof load. The bolt may stay longer for good.",
+    ),
+    "stretch-more": (
+        "notice",
+        "Head and nut give a little too, so the real stretch is somewhat more.",
+    ),
 }
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""
 
@@ -81,6 +134,8 @@ class Caution:
         }
 
 
-def caution(code: str, **facts: str) -> Caution:
-    """A caution by its code."""
-    return Caution(SAYS[code][0], code, facts)
+def caution(
+    code: str, *, word: str | None = None, facts: Mapping[str, str] | None = None, **more: str
+) -> Caution:
+    """A caution by its code; word: another signal word than its usual one."""
+    return Caution(word or SAYS[code][0], code, {**(facts or {}), **more})

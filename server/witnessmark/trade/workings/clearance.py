@@ -95,7 +95,7 @@ def _usual(
         return (line,), ()
     value = units.rounded(units.magnitude(found.clearance, unit), places)
     facts = {"value": f"{value} {unit}", "usual": f"{line.shown} {unit}"}
-    return (line,), (caution("fit-unusual", **facts),)
+    return (line,), (caution("fit-unusual", facts=facts),)
 
 
 def _window(given: Given) -> str:

@@ -74,7 +74,12 @@ def share(
 
 
 def span(
-    name: str, ends: tuple[float, float], unit: str, figures: int = 3, *, mark: str | None = None
+    name: str,
+    ends: tuple[float, float],
+    unit: str | None,
+    figures: int = 3,
+    *,
+    mark: str | None = None,
 ) -> Line:
     """From so much to so much, with no value that stands out; its value is the lower end."""
     places = decimals_for(ends[1], figures)

@@ -182,10 +182,10 @@ _READERS = {
 
 def _refuse_uneven(working: Working, values: Mapping[str, tuple[Typed, ...]]) -> None:
     """Lists of one row must be of one length."""
-    rows: dict[str, set[int]] = {}
+    rows: dict[str, dict[str, int]] = {}
     for ask in working.asks:
         if ask.row and (ask.name in values or not ask.optional):
-            rows.setdefault(ask.row, set()).add(len(values.get(ask.name, ())))
+            rows.setdefault(ask.row, {})[ask.name] = len(values.get(ask.name, ()))
     for row, lengths in rows.items():
-        if len(lengths) > 1:
-            raise RowsUneven(row=row)
+        if len(set(lengths.values())) > 1:
+            raise RowsUneven(row=row, about=min(lengths, key=lambda name: lengths[name]))

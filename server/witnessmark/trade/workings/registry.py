@@ -9,12 +9,15 @@ from typing import Any
 from witnessmark.errors import TradeError
 from witnessmark.trade.unit_words import UNIT_WORDS
 from witnessmark.trade.workings.adapter import ADAPTER
+from witnessmark.trade.workings.cautions import WEIGHTS, Caution
 from witnessmark.trade.workings.clearance import CLEARANCE
 from witnessmark.trade.workings.convert import CONVERT
 from witnessmark.trade.workings.errors import WorkingDoubled, WorkingUnknown
 from witnessmark.trade.workings.given import Given, Typed
+from witnessmark.trade.workings.preload import PRELOAD
 from witnessmark.trade.workings.reading import read
 from witnessmark.trade.workings.ring_gap import RING_GAP
+from witnessmark.trade.workings.stretch import STRETCH
 from witnessmark.trade.workings.working import PLAIN, Ask, Working
 
 _NAME = re.compile(r"[a-z][a-z0-9]*(-[a-z0-9]+)*")
@@ -45,12 +48,12 @@ def _check_name(name: str, taken: Mapping[str, object]) -> None:
 def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
     known = ask.quantity in UNIT_WORDS or ask.quantity in PLAIN
     unit = ask.unit is None or ask.unit in UNIT_WORDS.get(ask.quantity, ())
-    chosen = (ask.quantity == "choice") == bool(ask.choices)
+    chosen = bool(ask.choices) or ask.quantity != "choice"
     if not (known and unit and chosen) or (ask.follows and ask.follows not in before):
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT, ADAPTER, CLEARANCE, RING_GAP))
+WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP))
 
 
 def working(name: str) -> Working:
@@ -82,14 +85,19 @@ def work_out(name: str, given: Mapping[str, Any]) -> dict[str, object]:
         "source": asked.source,
         "given": _told(asked, values),
         "lines": [line.told() for line in result.lines],
-        "cautions": [each.told() for each in result.cautions],
+        "cautions": [each.told() for each in sorted(result.cautions, key=_weight)],
     }
+
+
+def _weight(caution: Caution) -> int:
+    return WEIGHTS.index(caution.word)
 
 
 def _name_ask(asked: Working, refused: TradeError) -> None:
     """The ask that a rule's refusal is about, by the name of the argument."""
     named = refused.facts.get("what") or refused.facts.get("argument") or ""
-    word = asked.blames.get(refused.code) or re.sub(r"[ _]", "-", str(named))
+    plain = re.sub(r"[ _]", "-", str(named))
+    word = asked.blames.get(refused.code) or asked.blames.get(plain, plain)
     if word in asked.by_name:
         refused.facts.setdefault("about", word)
 

@@ -106,7 +106,7 @@ class Working:
     asks: tuple[Ask, ...]
     work: Callable[[Given], Result]
     blames: Mapping[str, str] = field(default_factory=dict)
-    """Code of a rule's refusal → the ask it is about, where its facts do not say so."""
+    """Code of a rule's refusal, or what it calls an argument → the ask it is about."""
     by_name: Mapping[str, Ask] = field(init=False)
 
     def __post_init__(self) -> None:
