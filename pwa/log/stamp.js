@@ -104,12 +104,13 @@ export function answered(clock, serverMs, deviceMs) {
  * @param {string} stamp
  * @param {number} serverMs
  * @param {string | null} [last] the order given before in this batch, so that orders rise
- * @param {string | null} [held] the order the entry had before a restore
+ * @param {string | null} [held] the order the entry had before a restore; one that cannot be
+ *   kept is made anew
  * @returns {string | null} source: definition
  */
 export function orderGiven(stamp, serverMs, last, held) {
   const limit = serverMs + AHEAD_MS;
   if (held && held <= stamp && stampMs(held) <= limit) return held;
-  if (stampMs(stamp) <= limit) return null;
+  if (!held && stampMs(stamp) <= limit) return null;
   return nextStamp(last ?? FIRST, serverMs);
 }

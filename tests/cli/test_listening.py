@@ -1,5 +1,6 @@
 """The server under callers that are silent, slow or speak the wrong language."""
 
+import json
 import socket
 import ssl
 from collections.abc import Callable, Iterable, Iterator
@@ -154,3 +155,26 @@ def test_one_connection_serves_many_requests(plain: Listening) -> None:
                 piece = caller.recv(4096)
                 assert piece
                 told += piece
+
+
+@pytest.mark.parametrize(
+    ("said", "number", "code"),
+    [
+        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: many\r\n\r\n", 400, "not-json"),
+        (b"GET //api/v1/health HTTP/1.1\r\nHost: x\r\n\r\n", 400, "request"),
+        (b"GET nowhere HTTP/1.1\r\nHost: x\r\n\r\n", 400, "request"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\nX: " + b"y" * 70_000 + b"\r\n\r\n", 413, "too-much"),
+    ],
+)
+def test_what_http_itself_cannot_read_is_answered_as_a_problem_too(
+    plain: Listening, said: bytes, number: int, code: str
+) -> None:
+    with call(plain) as caller:
+        caller.sendall(said)
+        head, _, body = heard(caller).partition(b"\r\n\r\n")
+    assert head.startswith(b"HTTP/1.1 %d " % number)
+    assert b"Content-Type: application/problem+json" in head
+    told = json.loads(body)
+    assert (told["status"], told["code"]) == (number, code)
+    assert told["title"]
+    assert told["next"]

@@ -68,7 +68,7 @@ def test_both_languages_write_the_same_text_and_digest() -> None:
             "id": "01c18537-9c5f-7b3a-9e55-2f6f5c1f0a11",
             "heading": "oil-sample",
             "about": "x",
-            "device": "a",
+            "device": "01c184ff-0000-7000-8000-000000000002",
             "n": 1,
             "stamp": "01c185379c5f-0003",
             "made": "today",

@@ -95,12 +95,13 @@ def test_a_stamp_far_ahead_gets_an_order_of_the_server_rising_in_the_batch(
     ids=["as the stamp", "below the stamp", "above the stamp"],
 )
 def test_an_order_from_before_a_restore_is_kept_if_it_can_be(
-    store: Store, one: Bearer, writer: Writer, *, behind_ms: int, kept: bool
+    store: Store, one: Bearer, writer: Writer, clock: Clock, *, behind_ms: int, kept: bool
 ) -> None:
     entry = writer.entry()
     held = write_stamp(writer.ms - behind_ms, entry["n"])
     offer = offers(entry)[0]._replace(order=held)
-    assert store.sync(one, None, [offer], 0).answers == [Taken(1, held if kept else None)]
+    order = held if kept else write_stamp(clock.ms)
+    assert store.sync(one, None, [offer], 0).answers == [Taken(1, order)]
 
 
 def test_a_held_order_far_ahead_is_made_anew(

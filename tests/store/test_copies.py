@@ -144,6 +144,21 @@ def test_a_line_nobody_can_read_does_not_stop_an_import(
     assert told == [(1, "not-json"), (3, "not-an-object"), (4, "number-not-whole")]
 
 
+@pytest.mark.parametrize("text", ["name,torque\nM8,25\n", "{\n}\n", '{"n": 1}\n{"n": 2}', "\0\xff"])
+def test_a_file_that_is_no_log_is_named_in_one_sentence(
+    store: Store, tmp_path: Path, text: str
+) -> None:
+    (tmp_path / "table.csv").write_text(text)
+    with pytest.raises(FileUnreadable) as told:
+        store.import_(tmp_path / "table.csv")
+    assert "table.csv" in told.value.sentence
+
+
+def test_a_log_without_entries_is_taken(store: Store, tmp_path: Path) -> None:
+    store.export_(tmp_path / "empty.zip")
+    assert store.import_(tmp_path / "empty.zip").taken == 0
+
+
 def test_invented_entries_stay_out_of_a_real_workshop_and_are_counted(
     store: Store, writer: Writer, tmp_path: Path, fresh: str | None
 ) -> None:

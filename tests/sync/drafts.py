@@ -90,7 +90,7 @@ class Bench:
             "id": self.fresh(),
             "heading": "pull",
             "about": "joint-1",
-            "device": "bad",
+            "device": "018df906-f800-7000-8000-00000000bad0",
             "n": 1,
             "stamp": f"{clock:012x}-0000",
             "made": "2031-03-07T19:42:10+01:00",

@@ -15,7 +15,7 @@ MANY = """async ({ count, at }) => {
   for (let from = 0; from < count; from += at)
     await store.takeIn(Array.from({ length: at }, (_, n) => ({
       ...window.pull('f1', { about: `joint-${Math.floor((from + n) / 25)}` }), id: id(),
-      device: "old", n: from + n + 1,
+      device: "018df906-f800-7fdd-9e4f-7ae73514a39b", n: from + n + 1,
       stamp: `018df906f800-${n.toString(16).padStart(4, "0")}`,
       made: '2031-03-07T19:42:10+01:00', v: 1 })));
 }"""

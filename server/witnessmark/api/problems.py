@@ -18,6 +18,8 @@ from witnessmark.errors import (
 )
 from witnessmark.labels.layout import GridImpossible
 
+PROBLEM = "application/problem+json"
+_OURS = 500
 _RETRY_SECONDS = 2
 _UNAUTHORIZED = 401
 _UNPROCESSABLE = 422
@@ -58,9 +60,8 @@ def _http(fault: HTTPException) -> Response:
     return problem(RequestProblem(), status=fault.code)
 
 
-def problem(fault: WitnessmarkError, status: int | None = None) -> Response:
-    """The problem document of an error."""
-    number = status or getattr(fault, "status", 500)
+def document(fault: WitnessmarkError, number: int) -> dict[str, object]:
+    """What a problem document says."""
     told = {
         "type": f"/api/v1/docs#{fault.code}",
         "title": fault.sentence,
@@ -68,9 +69,13 @@ def problem(fault: WitnessmarkError, status: int | None = None) -> Response:
         "code": fault.code,
         "next": fault.next,
     }
-    if "about" in fault.facts:
-        told["about"] = fault.facts["about"]
-    answer = Response(json.dumps(told), number, mimetype="application/problem+json")
+    return told | ({"about": fault.facts["about"]} if "about" in fault.facts else {})
+
+
+def problem(fault: WitnessmarkError, status: int | None = None) -> Response:
+    """The problem document of an error."""
+    number: int = status or (fault.status if isinstance(fault, RequestProblem) else _OURS)
+    answer = Response(json.dumps(document(fault, number)), number, mimetype=PROBLEM)
     if number == _UNAUTHORIZED:
         answer.headers["WWW-Authenticate"] = 'Bearer realm="witnessmark"'
     if isinstance(fault, StoreBusy):

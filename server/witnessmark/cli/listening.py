@@ -18,6 +18,8 @@ from cheroot import server as cheroot_server
 from cheroot import wsgi
 from cheroot.makefile import StreamReader, StreamWriter
 
+from witnessmark.cli.plain_trouble import Request
+
 Application = Callable[[dict[str, Any], Callable[..., Any]], Iterable[bytes]]
 
 SLOWEST = 30  # seconds a sender may take for one request
@@ -64,6 +66,7 @@ class TimedReader(StreamReader):
 class Connection(cheroot_server.HTTPConnection):
     """A connection that is new until it has said something, and shakes hands in its worker."""
 
+    RequestHandlerClass = Request
     is_new = True
     rfile: TimedReader
 

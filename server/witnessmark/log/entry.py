@@ -12,6 +12,7 @@ from witnessmark.log.clean import Flaw, deepest, parse, written
 from witnessmark.log.registry import HEADINGS
 from witnessmark.log.shapes import (
     Count,
+    DeviceId,
     EntryId,
     Facts,
     Id,
@@ -35,14 +36,14 @@ class EntrySchema(Shape):
     id = EntryId(required=True)
     heading = Id(required=True)
     about = Id(required=True)
-    device = Id(required=True)
+    device = DeviceId(required=True)
     n = Count(required=True)
     stamp = StampText(required=True)
     made = Words(required=True)
     by = Text(allow_none=True)
     v = Count(required=True)
-    after = Lines(Id(), most=MOST_AFTER)
-    repairs = Id()
+    after = Lines(EntryId(), most=MOST_AFTER)
+    repairs = EntryId()
     body = Facts(required=True)
 
 

@@ -109,12 +109,13 @@ def order_given(
     """The order the server keeps beside an entry, or None when its stamp serves.
 
     held: the order the sender says the entry had before a restore; kept if it is neither above
-    the stamp nor far ahead. last: the order given before in this batch, so that orders rise.
+    the stamp nor far ahead, else one is made. last: the order given before in this batch, so
+    that orders rise.
     source: definition
     """
     limit = server_ms + AHEAD_MS
     if held is not None and held <= stamp and stamp_ms(held) <= limit:
         return held
-    if stamp_ms(stamp) <= limit:
+    if held is None and stamp_ms(stamp) <= limit:
         return None
     return next_stamp(last or FIRST, server_ms)

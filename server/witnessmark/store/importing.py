@@ -26,6 +26,8 @@ class Line:
 
     number: int
     offer: Offered | WitnessmarkError
+    of_log: bool = True
+    """Whether it looks like a line of a log at all."""
 
     @property
     def facts(self) -> dict[str, Any]:
@@ -67,6 +69,20 @@ def read_lines(file: Path) -> Iterator[Line]:
                 yield line_of(number, raw)
 
 
+def confirm_log(file: Path) -> None:
+    """Stop at a file of which no line looks like one of a log; an empty log is one.
+
+    raises: FileUnreadable
+    """
+    is_empty = True
+    for line in read_lines(file):
+        if line.of_log:
+            return
+        is_empty = False
+    if not is_empty:
+        raise FileUnreadable(file=file)
+
+
 @contextmanager
 def opened_log(file: Path) -> Iterator[IO[bytes]]:
     """The JSON lines of a file.
@@ -101,14 +117,16 @@ def read_photos(file: Path) -> Iterator[tuple[str, bytes]]:
 
 def line_of(number: int, raw: bytes) -> Line:
     """What one line offers: an entry as on the wire, with or without its old number."""
+    of_log = False
     try:
         found = parse(raw)
         if type(found) is dict and "entry" in found and "heading" not in found:
             found = {key: found[key] for key in ("order", "entry") if key in found}
+        of_log = type(found) is dict and not found.keys().isdisjoint(("entry", "heading"))
         sent = unwrapped(found)
         taken = take(sent.facts)
     except (Refusal, NotJson, TooMuch) as refused:
-        return Line(number, refused)
+        return Line(number, refused, of_log)
     return Line(number, offered(taken, sent.order))
 
 

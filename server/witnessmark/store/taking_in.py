@@ -11,7 +11,14 @@ from sqlalchemy import Engine
 from witnessmark.errors import WitnessmarkError
 from witnessmark.store.devices import name_device, own_device
 from witnessmark.store.engine import writing
-from witnessmark.store.importing import Imported, Line, read_lines, read_photos, refused_line
+from witnessmark.store.importing import (
+    Imported,
+    Line,
+    confirm_log,
+    read_lines,
+    read_photos,
+    refused_line,
+)
 from witnessmark.store.invented import belongs_to, invented_things
 from witnessmark.store.log_append import Taken, append, read_head
 from witnessmark.store.offering import Offered
@@ -37,6 +44,7 @@ def take_in(into: Into, file: Path, *, demo: bool) -> Imported:
 
     raises: FileUnreadable, NoRoom, StoreBusy
     """
+    confirm_log(file)
     done = Imported()
     known = _is_demo(into, demo, _names_beside(file))
     things = set() if known else invented_things(line.facts for line in read_lines(file))
