@@ -131,7 +131,7 @@ def test_both_sides_find_assignments_of_one_cost() -> None:
         rows, more = (int(each) for each in random.integers((1, 0), (16, 9)))
         # Every other table has many like costs, and so many arrangements of one cost.
         steps = random.integers(-4, 4, (rows, rows + more)).astype(float)
-        many.append((steps if random.random() < 0.5 else steps + random.random(steps.shape)))
+        many.append(steps if random.random() < 0.5 else steps + random.random(steps.shape))
     tables_ = [each.tolist() for each in many]
     answers = in_javascript([("assignment.cheapest", {"costs": costs}) for costs in tables_])
     for costs, columns in zip(tables_, answers, strict=True):

@@ -5,17 +5,8 @@ from typing import Any
 
 from witnessmark.errors import TradeError
 from witnessmark.trade import label
-from witnessmark.trade.units import Measured
 
 Given = dict[str, Any]
-
-
-def measured(value: dict[str, str] | None) -> Measured | None:
-    return None if value is None else Measured(value["value"], value["unit"])
-
-
-def of(given: Given, *names: str) -> list[Any]:
-    return [measured(given[name]) for name in names]
 
 
 def fault(given: Given) -> dict[str, str]:
@@ -23,10 +14,6 @@ def fault(given: Given) -> dict[str, str]:
         return {"code": label.parse(given["typed"])}
     except TradeError as refused:
         return {"code": refused.code, "says": refused.sentence}
-
-
-def pattern(rule: Callable[..., Any]) -> Callable[[Given], Any]:
-    return lambda given: rule(**given)
 
 
 RULES: dict[str, Callable[[Given], Any]] = {

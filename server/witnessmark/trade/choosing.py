@@ -106,30 +106,39 @@ def choose(
     aims = _targets(target, len(rooms))
     times = amounts.count(pieces, "pieces", 1)
     listed = _pieces(thick, counts, len(rooms))
-    window = _window(least, most)
     off = [
         [room - times * thick[piece] - aim for piece in listed]
         for room, aim in zip(rooms, aims, strict=True)
     ]
+    columns, fits = _assigned(off, aims, _window(least, most))
+    placed = [
+        _placed(row, listed[column], fits[row], (rooms[row], aims[row], times))
+        for row, column in enumerate(columns)
+    ]
+    return _summed(placed, [abs(each) for each in fits if each is not None])
+
+
+def _assigned(
+    off: list[list[float]], aims: list[float], window: tuple[float, float]
+) -> tuple[list[int], list[float | None]]:
+    """The column of each row, and how far off it lands; None where it does not keep the window."""
     # One place left empty must cost more than all others can together.
-    empty = 1 + len(rooms) * max(abs(each) for row in off for each in row)
-    chosen = assignment.cheapest(
+    empty = 1 + len(off) * max(abs(each) for row in off for each in row)
+    columns = assignment.cheapest(
         [
             [abs(each) if _keeps(each + aim, window) else empty for each in row]
             for row, aim in zip(off, aims, strict=True)
         ]
     )
-    fits = [
-        off[row][column] if _keeps(off[row][column] + aims[row], window) else None
-        for row, column in enumerate(chosen)
+    landed = [row[column] for row, column in zip(off, columns, strict=True)]
+    return columns, [
+        each if _keeps(each + aim, window) else None for each, aim in zip(landed, aims, strict=True)
     ]
-    placed = tuple(
-        _placed(row, listed[chosen[row]], fits[row], (rooms[row], aims[row], times))
-        for row in range(len(rooms))
-    )
-    found = [abs(each) for each in fits if each is not None]
+
+
+def _summed(placed: list[Placed], found: list[float]) -> Choice:
     return Choice(
-        placed,
+        tuple(placed),
         alike.of_mm(math.fsum(found)),
         alike.of_mm(max(found, default=0.0)),
         tuple(each.place for each in placed if each.piece is None),

@@ -1,8 +1,5 @@
 // Shared cases of trade: named facts to the rule and back to plain JSON.
 import * as label from '../../../pwa/trade/label.js';
-import * as units from '../../../pwa/trade/units.js';
-
-const measured = (given) => given && units.measured(given.value, given.unit);
 
 function fault({ typed }) {
   try {
