@@ -16,6 +16,8 @@ def size(amount: Quantity, first: Quantity, what: str) -> float:
 
     raises: NoQuantity, WrongQuantity; NotANumber, TooLarge.
     source: definition
+    >>> size(units.quantity(1, "in"), units.quantity(1, "mm"), "length")
+    25.4
     """
     if not isinstance(amount, pint.Quantity):
         raise NoQuantity(argument=what)
@@ -33,6 +35,8 @@ def sizes(listed: Sequence[Quantity], what: str) -> list[float]:
 
     raises: as size.
     source: definition
+    >>> sizes([units.quantity(2, "mm"), units.quantity(500, "µm")], "length")
+    [2.0, 0.5]
     """
     return [size(each, listed[0], what) for each in listed]
 
@@ -41,6 +45,8 @@ def like(number: float, first: Quantity) -> Quantity:
     """So many of the first amount's unit.
 
     source: definition
+    >>> units.magnitude(like(3.0, units.quantity(1, "bar")), "bar")
+    3.0
     """
     made: Quantity = type(first)(number, first.units)
     return made
@@ -51,6 +57,8 @@ def mm(length: Quantity, what: str) -> float:
 
     raises: NoQuantity, UnitsDiffer; NotANumber, TooLarge.
     source: definition
+    >>> mm(units.quantity(1, "in"), "length")
+    25.4
     """
     if not isinstance(length, pint.Quantity):
         raise NoQuantity(argument=what)
@@ -62,5 +70,7 @@ def of_mm(number: float) -> Quantity:
 
     raises: NotANumber, TooLarge.
     source: definition
+    >>> units.magnitude(of_mm(0.5), "µm")
+    500.0
     """
     return units.quantity(number, "mm")

@@ -81,6 +81,9 @@ def length_at(length_20: Quantity, temperature: Quantity, expansion: Quantity) -
 
     raises: as length_at_20.
     source: as length_at_20
+    >>> hot = units.quantity(100, "mm"), units.quantity(120, "°C"), typical("aluminium")
+    >>> round(units.magnitude(length_at(*hot), "mm"), 6)
+    100.23
     """
     size = amounts.above_zero(alike.mm(length_20, "length"), "length")
     return alike.of_mm(size * _growth(temperature, expansion))

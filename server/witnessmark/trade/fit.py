@@ -122,6 +122,9 @@ def side_clearance(
     width: of the ring, or of all that stands side by side.
     raises: as clearance.
     source: as clearance
+    >>> found = side_clearance(units.quantity(1.53, "mm"), units.quantity(1.48, "mm"))
+    >>> round(units.magnitude(found.clearance, "mm"), 6)
+    0.05
     """
     return clearance(groove, width, groove_u, width_u)
 
@@ -138,6 +141,9 @@ def piston_to_wall(
     For parts measured warm see expansion.clearance_at.
     raises: as clearance.
     source: as clearance
+    >>> found = piston_to_wall(units.quantity(86.012, "mm"), units.quantity(85.958, "mm"))
+    >>> round(units.magnitude(found.clearance, "mm"), 6)
+    0.054
     """
     return clearance(bore, piston, bore_u, piston_u)
 
@@ -193,6 +199,9 @@ def to_file(gap: Quantity, wanted: Quantity) -> Quantity:
 
     raises: BelowZero; NoQuantity, WrongQuantity; NotANumber.
     source: definition
+    >>> found = to_file(units.quantity(0.25, "mm"), units.quantity(0.35, "mm"))
+    >>> round(units.magnitude(found, "mm"), 6)
+    0.1
     """
     now = amounts.not_below_zero(alike.mm(gap, "gap"), "gap")
     return alike.of_mm(max(0.0, amounts.not_below_zero(alike.mm(wanted, "wanted"), "wanted") - now))

@@ -85,6 +85,8 @@ def pooled_deviations(deviations: Sequence[float], counts: Sequence[int]) -> Poo
 
     raises: as pooled; NotACount for fewer than two repeats.
     source: as pooled, with SS = s² times the degrees of freedom
+    >>> round(pooled_deviations([1.0, 2.0], [3, 5]).repeatability, 6)
+    1.732051
     """
     if len(deviations) != len(counts):
         raise ListsDiffer(one="Standard deviations", other="numbers of repeats")

@@ -103,6 +103,10 @@ def out_of_round_of_planes(planes: Sequence[Plane]) -> Quantity:
 
     raises: as out_of_round; TooFewPlanes for none at all.
     source: as out_of_round
+    >>> rows = (86.03, 86.01), (86.02, 86.0), (85.99, 85.98)
+    >>> planes = [[units.quantity(each, "mm") for each in row] for row in rows]
+    >>> round(units.magnitude(out_of_round_of_planes(planes), "mm"), 6)
+    0.02
     """
     if not planes:
         raise TooFewPlanes()

@@ -85,6 +85,8 @@ def lash_at_valve(lash: Quantity, ratio: float) -> Quantity:
 
     raises: as lash_at_lifter.
     source: geometry of the lever
+    >>> round(units.magnitude(lash_at_valve(units.quantity(0.2, "mm"), 1.5), "mm"), 6)
+    0.3
     """
     play = amounts.not_below_zero(alike.mm(lash, "lash"), "lash")
     return alike.of_mm(play * amounts.above_zero(ratio, "ratio"))

@@ -60,6 +60,9 @@ def fit(
     least, most: the wrench's range in its own unit; None where it is not known.
     raises: UnitUnknown; UnitsDiffer.
     source: ISO 6789, range from the lowest marked value (from memory); common practice
+    >>> ends = Measured("40", "N·m"), Measured("200", "N·m")
+    >>> fit(Measured("37", "N·m"), *ends), fit(Measured("200", "N·m"), *ends)
+    ('starts-at', 'takes')
     """
     if least is not None and units.compare(least, wanted) > 0:
         return "starts-at"
@@ -73,6 +76,8 @@ def in_range(wanted: Measured, least: Measured | None, most: Measured | None) ->
 
     raises: UnitUnknown; UnitsDiffer.
     source: as fit
+    >>> in_range(Measured("45", "lbf·ft"), Measured("40", "N·m"), Measured("200", "N·m"))
+    True
     """
     return fit(wanted, least, most) == "takes"
 
@@ -85,6 +90,8 @@ def permitted(most: Measured | None, own: str | None = None) -> float | None:
     None when neither is known.
     raises: DeviationUnclear; UnitsDiffer; what parse_number raises.
     source: ISO 6789 (2003), setting torque tools, type II class A (a maker's review of it)
+    >>> permitted(Measured("200", "N·m")), permitted(Measured("10", "N·m")), permitted(None, "3")
+    (0.04, 0.06, 0.03)
     """
     if own is not None:
         share = float(units.parse_number(own, one_decimal_key=True)) / 100
@@ -240,6 +247,8 @@ def days_since(calibrated: str, today: str) -> int:
 
     raises: DateUnclear.
     source: definition (Gregorian calendar)
+    >>> days_since("2032-02-28", "2032-03-01")
+    2
     """
     return _day_number(today) - _day_number(calibrated)
 
