@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '767a7aaf5626';
+const VERSION = 'bdd7f914d44b';
 
 /** @type {string[]} */
 const FILES = [
@@ -166,6 +166,8 @@ const FILES = [
   '/app/words.js',
   '/app/workings/draw_adapter.js',
   '/app/workings/draw_clearance.js',
+  '/app/workings/draw_preload.js',
+  '/app/workings/draw_stretch.js',
   '/app/workings/drawing.js',
   '/app/workings/fields.js',
   '/app/workings/keep.js',
@@ -269,10 +271,21 @@ const FILES = [
   '/trade/fit.js',
   '/trade/label.js',
   '/trade/limits.js',
+  '/trade/lubricant.js',
   '/trade/number.js',
+  '/trade/plausibility.js',
+  '/trade/preload.js',
   '/trade/rule_of_thumb.js',
   '/trade/sequence.js',
+  '/trade/strength.js',
+  '/trade/stretch.js',
+  '/trade/thread.js',
+  '/trade/thread_errors.js',
+  '/trade/thread_inches.js',
+  '/trade/thread_tables.js',
+  '/trade/thread_text.js',
   '/trade/torque.js',
+  '/trade/torque_form.js',
   '/trade/typed.js',
   '/trade/unit_errors.js',
   '/trade/unit_spelled.js',
@@ -280,15 +293,18 @@ const FILES = [
   '/trade/unit_words.js',
   '/trade/units.js',
   '/trade/workings/adapter.js',
+  '/trade/workings/bolts.js',
   '/trade/workings/cautions.js',
   '/trade/workings/clearance.js',
   '/trade/workings/convert.js',
   '/trade/workings/errors.js',
   '/trade/workings/given.js',
   '/trade/workings/lines.js',
+  '/trade/workings/preload.js',
   '/trade/workings/reading.js',
   '/trade/workings/registry.js',
   '/trade/workings/ring_gap.js',
+  '/trade/workings/stretch.js',
   '/trade/workings/working.js',
   '/trade/wrench.js',
   '/vendor/htm/htm.js',

@@ -59,7 +59,7 @@ def _second_thoughts(log: Scribe, shop: things.Shop) -> None:
     fields: dict[str, Any] = {"name": "box 8", "form": "box", "invented": True}
     twice = log.write("holder", log.fresh("box made twice"), {"fields": fields})
     log.write("strike-out", twice, {"reason": "made twice, it is box 7"})
-    note = "Shelf B, bottom row. Valve gear of donor 2."
+    note = "Bottom row. Valve gear of donor 2."
     log.write("holder", shop.holders["bin 12"], {"fields": {"note": note}})
     log.write("part", shop.parts["starter"], {"fields": {"name": "starter, small"}})
     log.hand = log.phone

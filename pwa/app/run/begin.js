@@ -31,7 +31,8 @@ export function Begin(props) {
       <${Lubricant} view=${view} lubricant=${lubricant} change=${change} />
     </section>
     <${WrenchDoor} view=${view} wrench=${props.wrench} />
-    <${Key} label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} /></div>
+    <div class="stack"><${Key} label=${t('begin.edit')} href=${`/joint/${view.id}/edit`} />
+      <${Key} icon="i-workings" label=${t('way.work-out')} href=${`/workings?about=${view.id}`} /></div></div>
     <${BeginAct} ...${props} lubricant=${lubricant} seen=${seen} show=${show} />
   </${RunFrame}>`;
 }

@@ -5,7 +5,7 @@ import { describe, JointDrawing } from '../drawing/joint_drawing.js';
 import { DemoLine, html, Icon, Key, Top, useArrival } from '../frame/index.js';
 import { makerOf } from '../frame/maker.js';
 import { t } from '../texts/index.js';
-import { inUnit, listed, local, namedFirst, passSays, written } from './figures.js';
+import { capital, inUnit, listed, local, namedFirst, passSays, written } from './figures.js';
 
 /**
  * @param {{title: string, demo?: boolean, leave: () => void, says?: string, className?: string, children?: any}} props
@@ -20,7 +20,7 @@ export function RunFrame({ title, demo, leave, says, className = '', children })
 
 /** @param {{name: string, right?: any}} props */
 export const RunTitle = ({ name, right }) =>
-  html`<h1 tabindex="-1"><span class="named">${name}</span>${right && html` <span class="soft">${right}</span>`}</h1>`;
+  html`<h1 tabindex="-1"><span class="named">${capital(name)}</span>${right && html` <span class="soft">${right}</span>`}</h1>`;
 
 /**
  * @param {{view: any, casting: string | null, unit: string | null, chosen?: string | null, caption?: any}} props

@@ -7,6 +7,7 @@ import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
 import {
   Act,
+  DemoLine,
   Dock,
   html,
   Icon,
@@ -86,7 +87,7 @@ function ByScan({ store, name, id, put, way, lies, home }) {
     setFound({ ...one, wrong });
   };
   const bin = found && !found.wrong ? found.things[0] : null;
-  const top = html`<${Top} back=${{ to: home, says: t('form.back') }} />`;
+  const top = html`<${DemoLine} /><${Top} back=${{ to: home, says: t('form.back') }} />`;
   return html`<${Scanner} onCodes=${hear} title=${t('move.title', { name })} hint=${t('move.scan')} found=${Boolean(bin)} top=${top}>
     <div class="sheet hit"><div class="about"><${Icon} name="i-move" /><span><b>${t('move.title', { name })}</b>${lies ? t('move.now', { place: lies }) : t('move.nowhere')}</span></div>
       ${found?.wrong && html`<p class="tell" role="status">${found.wrong}</p>`}

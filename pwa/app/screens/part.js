@@ -25,7 +25,9 @@ function actWords(part, next) {
     number: next.number,
     n: joint?.count ?? 0,
   };
-  return { label: t(`act.${next.do}`, facts), second: secondWords(next, facts) };
+  const second =
+    next.do === 'inspect' && part.verdict.ask ? t('act.inspect.ask') : secondWords(next, facts);
+  return { label: t(`act.${next.do}`, facts), second };
 }
 
 /** @param {any} next @param {Record<string, any>} facts */

@@ -57,6 +57,7 @@ export const texts = {
   'act.begin.second': { one: 'one {noun}, by hand first', other: '{n} to tighten, by hand first' },
   'act.inspect': 'Inspect',
   'act.inspect.second': 'no verdict yet',
+  'act.inspect.ask': 'two verdicts are kept',
   'act.put-away': 'Put away',
   'act.put-away.second': 'nobody has said where it lies',
   strike: 'Strike out',
