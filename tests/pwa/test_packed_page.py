@@ -165,3 +165,22 @@ def test_where_no_pack_can_be_made_the_page_comes_file_by_file(
     assert "/app/main.js" in site.asked
     context.set_offline(True)
     opened(context, site, "/more")
+
+
+def test_a_version_that_changes_while_it_comes_file_by_file_is_not_taken(
+    context: BrowserContext, site: WholeSite, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("witnessmark.api.packs._PACKING", PWA / "changes.json")
+
+    def publish(path: str) -> None:
+        if path.endswith("/page"):
+            site.when_asked = lambda _: None
+            (site.folder / "changes.json").write_text("[]", encoding="utf-8")
+            site.list()
+
+    site.when_asked = publish
+    page = opened(context, site)
+    assert not controlled(page)
+    page = opened(context, site)
+    assert controlled(page)
+    assert page.evaluate("async () => (await fetch('/changes.json')).json()") == []

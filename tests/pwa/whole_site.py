@@ -27,10 +27,12 @@ class WholeSite:
         self.address = f"http://localhost:{self.server.bind_addr[1]}"
         self.asked: list[str] = []
         self.breaks_off = ""
+        self.when_asked: Callable[[str], None] = lambda _: None
 
     def __call__(self, asked: dict[str, Any], start: Callable[..., Any]) -> Iterable[bytes]:
         path = asked["PATH_INFO"]
         self.asked.append(path)
+        self.when_asked(path)
         answer = self.app(asked, start)
         if not self.breaks_off or not re.search(self.breaks_off, path):
             return answer
