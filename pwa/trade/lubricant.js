@@ -72,12 +72,21 @@ const keyOf = (typed) =>
 const unknown = (typed) => new LubricantUnknown({ typed: String(typed).slice(0, 40) || 'nothing' });
 
 /**
+ * The band of nut factors of a lubricant state, or null where nobody has one.
+ * @param {string} state
+ * @returns {NutFactors | null}
+ */
+export function find(state) {
+  const key = keyOf(state);
+  return BANDS.get(STATES[key] ?? key) ?? null;
+}
+
+/**
  * The band of nut factors of a lubricant state, as people and the record name it.
  * @param {string} state
  */
 export function nutFactors(state) {
-  const key = keyOf(state);
-  const found = BANDS.get(STATES[key] ?? key);
+  const found = find(state);
   if (!found) throw unknown(state);
   return found;
 }

@@ -3,7 +3,7 @@
  * Plausibility only. A share of proof load by nut factor judges a slip of the keypad, never a manual.
  */
 import { aboveZero } from './amounts.js';
-import { ANY, BANDS, nutFactors } from './lubricant.js';
+import { ANY, BANDS, find } from './lubricant.js';
 import { classOf, proofStressMpa } from './strength.js';
 import { stressAreaMm2 } from './thread.js';
 import { nutFactor as possibleNutFactor } from './torque_form.js';
@@ -59,13 +59,13 @@ export function plausibility(torque, thread, propertyClass, how = {}) {
     preload_N: one.share * proof,
     proof_load_N: proof,
     meanings,
-    cautions: [...cautionsOf(one, code, meanings, high), ...differs(one, valueFor)],
+    cautions: [...cautionsOf(one, code, meanings, high), ...states(one, state, valueFor)],
   });
 }
 
 /** @type {(state: string | null, nutFactor: number | null) => NutFactors} */
 function factorsOf(state, nutFactor) {
-  if (nutFactor === null) return state === null ? ANY : nutFactors(state);
+  if (nutFactor === null) return (state === null ? null : find(state)) ?? ANY;
   const known = possibleNutFactor(nutFactor);
   return { state: 'given', low: known, mid: known, high: known, mark: 'given' };
 }
@@ -142,13 +142,16 @@ function cautionsOf({ share, factors }, code, [first], high) {
 }
 
 /**
- * A caution where the value was given for another state than the thread has.
- * @type {(one: Case, valueFor: string | null) => Caution[]}
+ * A caution where the value was given for another state, or nothing is known of the state.
+ * @type {(one: Case, state: string | null, valueFor: string | null) => Caution[]}
  */
-function differs({ share, factors }, valueFor) {
-  if (valueFor === null || ['given', 'unknown'].includes(factors.state)) return [];
-  const assumed = nutFactors(valueFor);
-  if (assumed.state === factors.state) return [];
+function states({ share, factors }, state, valueFor) {
+  if (factors === ANY) {
+    const facts = /** @type {Caution['facts']} */ (state === null ? {} : { state });
+    return [{ word: 'notice', code: 'no-nut-factor', facts }];
+  }
+  const assumed = valueFor === null ? null : find(valueFor);
+  if (factors.state === 'given' || !assumed || assumed.state === factors.state) return [];
   const change = assumed.mid / factors.mid - 1;
   const word = change > 0 && share > MOST ? 'warning' : 'caution';
   const facts = { value_for: assumed.state, state: factors.state, change };

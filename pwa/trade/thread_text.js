@@ -19,8 +19,22 @@ const LARGEST_MM = 1000;
 const LARGEST_PITCH_MM = 8;
 
 /** @type {Record<string, string>} */
-const SIGNS = { '×': 'x', '*': 'x', '″': '"', '”': '"', '–': '-', '−': '-', '‑': '-' };
-const TOLERANCE = /[\s-]*\b(?:[3-9][ghe](?:[3-9][ghe])?(?:\/[3-9][ghe])?|[123][ab])$/;
+const SIGNS = {
+  '×': 'x',
+  '*': 'x',
+  '″': '"',
+  '”': '"',
+  '–': '-',
+  '−': '-',
+  '‑': '-',
+  '½': ' 1/2',
+  '¼': ' 1/4',
+  '¾': ' 3/4',
+  '⅜': ' 3/8',
+  '⅝': ' 5/8',
+  '⅞': ' 7/8',
+};
+const TOLERANCE = /[\s-]*\b(?:[3-9][ghe](?:[3-9][ghe])?(?:\/[3-9][ghe])?|[123][ab])(?=$|\s*x)/;
 const SERIES_WORD = /(\d{1,2})?\s*-?\s*(un[rj]?(?:ef|c|f|s)?|nef|nc|nf|ns)\b/;
 const LENGTH = '(?:\\s*x\\s*[0-9][0-9 ./-]*(?:mm|"|in)?)?';
 const METRIC = new RegExp(
@@ -44,6 +58,7 @@ export function parse(typed) {
   if (!text || text.length > LONGEST) throw new ThreadUnread({ typed: text.slice(0, LONGEST) });
   let plain = [...text.toLowerCase()].map((sign) => SIGNS[sign] ?? sign).join('');
   plain = plain
+    .trim()
     .split(/\s+/)
     .join(' ')
     .replace(/([0-9]),([0-9])/g, '$1.$2');

@@ -19,6 +19,9 @@ import { convert, measured, UNIT_WORDS } from './units.js';
 const SIGNED = 'temperature temperature-difference length volume angle expansion'.split(' ');
 const MOST_DIGITS = 15;
 const INCHES_A_FOOT = 12n;
+/** Words of people who write decimals behind a point. */
+const POINT_WORDS =
+  'in thou ft in² in³ in³/min lbf lbf·ft lbf·in lbf/in psi ksi oz lb °F Δ°F ft/min'.split(' ');
 /** The number style of a keypad: point and comma both begin the decimals. */
 export const EITHER = 'either';
 const BLANKS = /^[ \t\r\n\u00a0\u202f]+|[ \t\r\n\u00a0\u202f]+$/g;
@@ -74,10 +77,19 @@ function numberAndUnit(text, wanted, unit, decimalSign) {
   const units = Object.keys(/** @type {Record<string, object>} */ (UNIT_WORDS)[wanted] ?? {});
   if (!behind && unit === null) throw new UnitMissing({ typed: text, words: units.join(', ') });
   const word = unitWord(behind || String(unit), wanted);
-  const number = withUnit(text, word, () => plain(value, decimalSign));
+  const number = withUnit(text, word, () => plain(value, style(value, word, decimalSign)));
   if (number.startsWith('-') && !SIGNED.includes(wanted)) throw new NumberNegative({ typed: text });
   convert(Number(number), word, word);
   return made(text, value, word, number);
+}
+
+/**
+ * Who measures in inches and pounds writes decimals behind a point: 1.250 in is no thousand.
+ * @type {(value: string, word: string, decimalSign: string | null) => string | null}
+ */
+function style(value, word, decimalSign) {
+  const point = decimalSign === null && POINT_WORDS.includes(word) && !value.includes(',');
+  return point ? '.' : decimalSign;
 }
 
 /**
@@ -104,7 +116,7 @@ function feetAndInches(text, decimalSign) {
   const found = FEET_INCHES.exec(translated(translated(text.toLowerCase(), SAME), VULGAR));
   if (!found) return null;
   const [, feet = '', typed = ''] = found;
-  const { up, down } = ratioOf(plain(typed, decimalSign));
+  const { up, down } = ratioOf(plain(typed, style(typed, 'in', decimalSign)));
   if (up >= INCHES_A_FOOT * down) throw new NumberUnclear({ typed: text });
   return inDigits(BigInt(feet) * INCHES_A_FOOT * down + up, down, text);
 }

@@ -54,7 +54,7 @@ export const SPELLINGS = {
   },
   length: {
     mm: ['millimeter', 'millimeters', 'millimetre', 'millimetres'],
-    µm: ['um', 'micron', 'microns', 'micrometer', 'micrometers', 'micrometre', 'micrometres'],
+    µm: ['um', 'u', 'micron', 'microns', 'micrometer', 'micrometers', 'micrometre', 'micrometres'],
     cm: ['centimeter', 'centimeters', 'centimetre', 'centimetres'],
     m: METRE,
     in: [...INCH, '"'],

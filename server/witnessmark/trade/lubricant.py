@@ -85,6 +85,17 @@ def _key(typed: str) -> str:
     return " ".join(typed.lower().split()) if isinstance(typed, str) else ""
 
 
+def find(state: str) -> NutFactors | None:
+    """The band of nut factors of a lubricant state, or None where nobody has one.
+
+    source: common practice, no source (rule of thumb)
+    >>> find("engine oil").state, find("sealant")
+    ('oiled', None)
+    """
+    key = state if isinstance(state, str) and state in BANDS else _key(state)
+    return BANDS.get(_STATES.get(key, key))
+
+
 def nut_factors(state: str) -> NutFactors:
     """The band of nut factors of a lubricant state, as people and the record name it.
 
@@ -93,8 +104,7 @@ def nut_factors(state: str) -> NutFactors:
     >>> nut_factors("engine oil").low, nut_factors("engine oil").high
     (0.15, 0.2)
     """
-    key = state if isinstance(state, str) and state in BANDS else _key(state)
-    found = BANDS.get(_STATES.get(key, key))
+    found = find(state)
     if found is None:
         raise LubricantUnknown(typed=str(state)[:40] or "nothing")
     return found

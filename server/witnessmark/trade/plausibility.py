@@ -83,10 +83,11 @@ def plausibility(
 ) -> Plausibility:
     """What a typed torque would do to its bolt, and what else it may mean.
 
-    state: the lubricant on the thread; nut_factor: instead of a state's band. Without both, the
-    band of all states. value_for: the lubricant state the manual gives the value for.
+    state: the lubricant on the thread; nut_factor: instead of a state's band. Without both, or
+    for a state that nobody has factors for, the band of all states. value_for: the lubricant
+    state the manual gives the value for.
     then_angle: an angle follows, so a small torque is no surprise.
-    raises: NotAboveZero; UnitsDiffer; LubricantUnknown; FrictionImpossible; as strength.loads.
+    raises: NotAboveZero; UnitsDiffer; FrictionImpossible; as strength.loads.
     source: T = K F d; proof loads of ISO 898-1 and SAE J429 (table values); limits ours
     >>> from witnessmark.trade.thread_text import parse
     >>> plausibility(Measured("600", "N·m"), parse("M10"), "10.9", nut_factor=0.2).verdict
@@ -111,15 +112,16 @@ def plausibility(
         case.share * proof,
         proof,
         meanings,
-        (*_cautions(case, code, meanings, over / factors.low), *_differs(case, value_for)),
+        (*_cautions(case, code, meanings, over / factors.low), *_states(case, state, value_for)),
     )
 
 
 def _factors(state: str | None, nut_factor: float | None) -> NutFactors:
     if nut_factor is not None:
-        known = possible_nut_factor(nut_factor)
-        return NutFactors("given", known, known)
-    return lubricant.ANY if state is None else lubricant.nut_factors(state)
+        factor = possible_nut_factor(nut_factor)
+        return NutFactors("given", factor, factor)
+    known = None if state is None else lubricant.find(state)
+    return lubricant.ANY if known is None else known
 
 
 def _meanings(case: _Case) -> tuple[Meaning, ...]:
@@ -171,14 +173,15 @@ def _cautions(
     return tuple(found)
 
 
-def _differs(case: _Case, value_for: str | None) -> tuple[Caution, ...]:
-    """A caution where the value was given for another state than the thread has."""
-    if value_for is None or case.factors.state in ("given", "unknown"):
-        return ()
-    assumed, actual = lubricant.nut_factors(value_for), case.factors
-    if assumed.state == actual.state:
+def _states(case: _Case, state: str | None, value_for: str | None) -> tuple[Caution, ...]:
+    """A caution where the value was given for another state, or nothing is known of the state."""
+    if case.factors is lubricant.ANY:
+        facts: Facts = {} if state is None else {"state": state}
+        return (Caution("notice", "no-nut-factor", facts),)
+    assumed, actual = None if value_for is None else lubricant.find(value_for), case.factors
+    if actual.state == "given" or assumed is None or assumed.state == actual.state:
         return ()
     change = assumed.mid / actual.mid - 1
     word: Word = "warning" if change > 0 and case.share > MOST else "caution"
-    facts: Facts = {"value_for": assumed.state, "state": actual.state, "change": change}
+    facts = {"value_for": assumed.state, "state": actual.state, "change": change}
     return (Caution(word, "lubricant-differs", facts),)

@@ -24,8 +24,13 @@ FINEST_MM = 0.2
 LARGEST_MM = 1000
 LARGEST_PITCH_MM = 8
 
-_SIGNS = str.maketrans({"×": "x", "*": "x", "″": '"', "”": '"', "–": "-", "−": "-", "‑": "-"})
-_TOLERANCE = re.compile(r"[\s-]*\b(?:[3-9][ghe](?:[3-9][ghe])?(?:/[3-9][ghe])?|[123][ab])$")
+_SIGNS = str.maketrans(
+    {"½": " 1/2", "¼": " 1/4", "¾": " 3/4", "⅜": " 3/8", "⅝": " 5/8", "⅞": " 7/8"}
+    | {"×": "x", "*": "x", "″": '"', "”": '"', "–": "-", "−": "-", "‑": "-"}
+)
+_TOLERANCE = re.compile(
+    r"[\s-]*\b(?:[3-9][ghe](?:[3-9][ghe])?(?:/[3-9][ghe])?|[123][ab])(?=$|\s*x)"
+)
 _SERIES = re.compile(r"(\d{1,2})?\s*-?\s*(un[rj]?(?:ef|c|f|s)?|nef|nc|nf|ns)\b", re.ASCII)
 _LENGTH = r"(?:\s*x\s*[0-9][0-9 ./-]*(?:mm|\"|in)?)?"
 _METRIC = re.compile(

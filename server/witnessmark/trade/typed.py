@@ -44,6 +44,10 @@ _FEET_INCHES = re.compile(
     r"(?:\"|''|in|inch|inches)?\.?"
 )
 _INCHES_A_FOOT = 12
+POINT_WORDS = frozenset(
+    {"in", "thou", "ft", "in²", "in³", "in³/min", "lbf", "lbf·ft", "lbf·in", "lbf/in", "psi", "ksi"}
+    | {"oz", "lb", "°F", "Δ°F", "ft/min"}
+)
 EITHER = "either"
 """The number style of a keypad: point and comma both begin the decimals."""
 
@@ -79,7 +83,7 @@ def read(
 
     unit: the word chosen beside the field, used where none was typed. decimal_sign: "." or "," if
     the person's number style is known, or "either" where both can only begin decimals; without it
-    a number like 1,250 is asked about.
+    a number like 1,250 is asked about, and 1.250 too unless inches or pounds stand behind it.
     Feet and inches (2'6), fractions (6 1/2 in) and both decimal signs are read.
     raises: UnitMissing; as unit_word and parse_number; NumberNegative where nothing is below zero.
     source: common practice, no source
@@ -110,7 +114,7 @@ def _number_and_unit(text: str, wanted: str, unit: str | None, decimal_sign: str
         raise UnitMissing(typed=text, words=", ".join(words))
     word = unit_word(behind or str(unit), wanted)
     try:
-        number = _plain(value, decimal_sign)
+        number = _plain(value, _style(value, word, decimal_sign))
     except NumberTwoMeanings as two:
         one, other = (f"{two.facts[key]} {word}" for key in ("one", "other"))
         raise NumberTwoMeanings(typed=text, one=one, other=other) from two
@@ -120,11 +124,18 @@ def _number_and_unit(text: str, wanted: str, unit: str | None, decimal_sign: str
     return Typed(text, value, word, number)
 
 
+def _style(value: str, word: str, decimal_sign: str | None) -> str | None:
+    """Who measures in inches and pounds writes decimals behind a point: 1.250 in is no thousand."""
+    if decimal_sign is None and word in POINT_WORDS and "," not in value:
+        return "."
+    return decimal_sign
+
+
 def _feet_and_inches(text: str, decimal_sign: str | None) -> str | None:
     found = _FEET_INCHES.fullmatch(text.lower().translate(SAME).translate(_VULGAR))
     if not found:
         return None
-    inches = Fraction(_plain(found[2], decimal_sign))
+    inches = Fraction(_plain(found[2], _style(found[2], "in", decimal_sign)))
     if inches >= _INCHES_A_FOOT:
         raise NumberUnclear(typed=text)
     return _decimal(int(found[1]) * _INCHES_A_FOOT + inches, text)

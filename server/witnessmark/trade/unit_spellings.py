@@ -44,7 +44,16 @@ SPELLINGS: dict[str, dict[str, tuple[str, ...]]] = {
     },
     "length": {
         "mm": ("millimeter", "millimeters", "millimetre", "millimetres"),
-        "µm": ("um", "micron", "microns", "micrometer", "micrometers", "micrometre", "micrometres"),
+        "µm": (
+            "um",
+            "u",
+            "micron",
+            "microns",
+            "micrometer",
+            "micrometers",
+            "micrometre",
+            "micrometres",
+        ),
         "cm": ("centimeter", "centimeters", "centimetre", "centimetres"),
         "m": METRE,
         "in": (*INCH, '"'),
