@@ -1,0 +1,27 @@
+/** The active currency codes of ISO 4217 and how many digits the minor unit of each has. */
+
+const NONE = 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF';
+const TWO =
+  'AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP BYN ' +
+  'BZD CAD CDF CHE CHF CHW CNY COP COU CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP ' +
+  'GEL GHS GIP GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR IRR JMD KES KGS KHR KPW KYD KZT LAK LBP ' +
+  'LKR LRD LSL MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MXV MYR MZN NAD NGN NIO NOK NPR ' +
+  'NZD PAB PEN PGK PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN ' +
+  'SVC SYP SZL THB TJS TMT TOP TRY TTD TWD TZS UAH USD USN UYU UZS VED VES WST XCD XCG YER ZAR ' +
+  'ZMW ZWG';
+const THREE = 'BHD IQD JOD KWD LYD OMR TND';
+const FOUR = 'CLF UYW';
+
+/**
+ * ISO 4217, list one, from memory. Codes without a minor unit (metals, units of account) are no
+ * money one pays a seller with.
+ * @type {ReadonlyMap<string, number>}
+ */
+export const DIGITS = new Map(
+  [NONE, '', TWO, THREE, FOUR].flatMap((codes, digits) =>
+    codes
+      .split(' ')
+      .filter(Boolean)
+      .map((code) => /** @type {[string, number]} */ ([code, digits])),
+  ),
+);
