@@ -14,6 +14,7 @@ from witnessmark.trade import (
     fit,
     gauge_study,
     limits,
+    mixing,
     points,
     rule_of_thumb,
     scatter,
@@ -120,6 +121,11 @@ def best(given: Given) -> Given:
     return {key: found[key] for key in ("sum_of_deviations_mm", "worst_mm", "missing")}
 
 
+def best_mixture(given: Given) -> Given:
+    found: Given = plain(mixing.choose(**amounts(given)))
+    return {key: found[key] for key in ("sum_of_deviations_mm", "worst_mm")}
+
+
 def measured(value: dict[str, str] | None) -> Measured | None:
     return None if value is None else Measured(value["value"], value["unit"])
 
@@ -200,4 +206,6 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "rule_of_thumb.plausible_turns": turns,
     "fit.judge": judged,
     "choosing.best": best,
+    "mixing.choose": rule(mixing.choose),
+    "mixing.best": best_mixture,
 }

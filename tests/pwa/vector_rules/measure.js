@@ -11,6 +11,7 @@ import * as shape from '../../../pwa/trade/shape.js';
 import * as valveTrain from '../../../pwa/trade/valve_train.js';
 import * as dimension from '../../../pwa/trade/dimension.js';
 import * as limits from '../../../pwa/trade/limits.js';
+import * as mixing from '../../../pwa/trade/mixing.js';
 import * as points from '../../../pwa/trade/points.js';
 import * as sequence from '../../../pwa/trade/sequence.js';
 import * as units from '../../../pwa/trade/units.js';
@@ -30,6 +31,11 @@ function choose(g) {
     leastMm: g.least_mm,
     mostMm: g.most_mm,
   });
+}
+
+function mix(g) {
+  const more = { counts: g.counts, mostApartMm: g.most_apart_mm };
+  return mixing.choose(g.gaps_mm, g.walls_mm, g.target_mm, more);
 }
 
 function reading(given) {
@@ -155,5 +161,10 @@ export const rules = {
   'choosing.best': (g) => {
     const { sum_of_deviations_mm, worst_mm, missing } = choose(g);
     return { sum_of_deviations_mm, worst_mm, missing };
+  },
+  'mixing.choose': mix,
+  'mixing.best': (g) => {
+    const { sum_of_deviations_mm, worst_mm } = mix(g);
+    return { sum_of_deviations_mm, worst_mm };
   },
 };
