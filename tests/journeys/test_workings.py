@@ -17,6 +17,9 @@ TYPED: dict[str, tuple[dict[str, Any], str]] = {
     "stretch": ({"load": "30", "length": ["30", "12"], "diameter": ["10", "8.593"]}, "0.0862"),
     "clearance": ({"bore": "57.055", "shaft": "57.000", "least": "0.03", "most": "0.06",
                    "bore-sure-to": "0.008", "shaft-sure-to": "0.006"}, "Too close to call"),
+    "ratio": ({"bore": "86", "stroke": "86", "chamber": "48", "gasket-thickness": "1.2",
+               "piston-below-deck": "0.3", "gasket-bore": "88", "dish": "4.0", "ring-land": "0.5",
+               "wanted-ratio": "9.5"}, "9.12"),
     "ring-gap": ({"gap": "0.35", "bore": "86", "bore-change": "0.05"}, "0.51"),
 }  # fmt: skip
 LAY = """
@@ -29,7 +32,7 @@ for (const row of await store.findRows())
 """
 NOTES = """
 const { part } = await import('/views/part.js');
-return part(await store.partSlice(given), given).notes.map((note) => note.text);
+return part(await store.partSlice(given), given).notes.map((note) => note.text ?? '');
 """
 
 

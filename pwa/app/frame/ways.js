@@ -51,6 +51,10 @@ const Way = ({ href, icon, label }) => html`<${Key} href=${href} icon=${icon} la
 const EditWay = ({ id }) =>
   html`<${Key} className="second-act press wide" href=${`/edit/${id}`} icon="i-type" label=${t('way.edit')} />`;
 
+/** Workings that are kept on this record in one tap. @param {{id: string}} props */
+const WorkWay = ({ id }) =>
+  html`<${Key} className="second-act press wide" href=${`/workings?about=${id}`} icon="i-workings" label=${t('way.work-out')} />`;
+
 /** @param {{part: any}} props */
 export function PartWays({ part }) {
   const { id } = part;
@@ -58,7 +62,7 @@ export function PartWays({ part }) {
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
     <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
-    <${EditWay} id=${id} /></div></section>`;
+    <${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
 }
 
 /** @param {{holder: any}} props */

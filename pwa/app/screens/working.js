@@ -5,6 +5,7 @@ import { html, Key, Missing, Page, Source, useAnswer, Wait } from '../frame/inde
 import { t } from '../texts/index.js';
 import { Drawing } from '../workings/drawing.js';
 import { Fields } from '../workings/fields.js';
+import { useFirst } from '../workings/first.js';
 import { Keep } from '../workings/keep.js';
 import { Told } from '../workings/told.js';
 import { useWorking } from '../workings/use_working.js';
@@ -28,8 +29,17 @@ function useThing(about) {
 
 /** @param {{asked: import('../../trade/workings/working.js').Working, store: any, about: string}} props */
 function One({ asked, store, about }) {
+  const first = useFirst(about);
+  const title = t(`work.${asked.name}`);
+  if (!first)
+    return html`<${Page} title=${title} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  return html`<${Bench} asked=${asked} store=${store} about=${about} first=${first} />`;
+}
+
+/** @param {{asked: import('../../trade/workings/working.js').Working, store: any, about: string, first: any}} props */
+function Bench({ asked, store, about, first }) {
   const { name } = asked;
-  const bench = useWorking(store, asked);
+  const bench = useWorking(store, asked, about, first);
   const thing = useThing(about);
   const [kept, setKept] = useState(/** @type {any} */ (null));
   const result = JSON.stringify(bench.outcome.told?.lines ?? null);

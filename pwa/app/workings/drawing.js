@@ -3,6 +3,7 @@ import { html } from '../frame/index.js';
 import { AdapterDrawing } from './draw_adapter.js';
 import { ClearanceDrawing } from './draw_clearance.js';
 import { PreloadDrawing } from './draw_preload.js';
+import { RatioDrawing } from './draw_ratio.js';
 import { StretchDrawing } from './draw_stretch.js';
 
 /** @type {Record<string, any>} */
@@ -10,6 +11,7 @@ const drawings = {
   adapter: AdapterDrawing,
   clearance: ClearanceDrawing,
   preload: PreloadDrawing,
+  ratio: RatioDrawing,
   stretch: StretchDrawing,
 };
 

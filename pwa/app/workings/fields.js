@@ -16,6 +16,7 @@ const IN_SIGHT = {
   preload: ['class'],
   stretch: ['load', 'stretched'],
   'ring-gap': ['wanted-gap'],
+  ratio: ['wanted-ratio'],
 };
 /** Of the amounts that are converted only these are below nought. */
 const BELOW_NOUGHT = ['temperature', 'length', 'angle'];

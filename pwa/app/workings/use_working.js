@@ -8,6 +8,7 @@ import { outcomeOf } from './outcome.js';
 /** @typedef {import('../../trade/workings/working.js').Working} Working */
 /** @typedef {import('../../trade/workings/working.js').Ask} Ask */
 /** @typedef {{typed: Record<string, any>, units: Record<string, string>}} Draft */
+/** @typedef {{typed: Record<string, any>, units?: Record<string, string>}} First what the record it was opened from knows */
 
 /** Units of a person who reads pounds. @type {Record<string, string>} */
 const POUNDS = { length: 'in', volume: 'in³', force: 'lbf', pressure: 'psi', mass: 'oz' };
@@ -55,20 +56,26 @@ function givenOf(asks, draft) {
 /**
  * @param {any} store
  * @param {Working} asked
- * @param {Record<string, string>} [first] what the record it was opened from knows
+ * @param {string} about the record it was opened from, which has a draft of its own
+ * @param {First} first
  */
-export function useWorking(store, asked, first = {}) {
+export function useWorking(store, asked, about, first) {
+  const name = about ? `workings:${asked.name}:${about}` : `workings:${asked.name}`;
+  const [draft, change] = useDraft(store, name, { typed: first.typed });
+  const [units, changeUnits] = useDraft(
+    store,
+    `workings-units:${asked.name}`,
+    /** @type {Record<string, string>} */ ({}),
+  );
   /** @type {Draft} */
-  const initial = { typed: first, units: {} };
-  const [draft, change] = useDraft(store, `workings:${asked.name}`, initial);
-  const known = /** @type {Draft} */ (draft ?? { typed: {}, units: {} });
+  const known = { typed: draft?.typed ?? {}, units: { ...units, ...first.units } };
   const asks = asked.asks.map((ask) => plainAsk(ask, known));
   const given = givenOf(asks, known);
   const outcome = useMemo(() => outcomeOf(asked, given), [asked, JSON.stringify(given)]);
   const put = (/** @type {string} */ name, /** @type {any} */ value) =>
     change((was) => ({ typed: { ...was.typed, [name]: value } }));
   return {
-    ready: draft !== null,
+    ready: draft !== null && units !== null,
     asks,
     given,
     outcome,
@@ -79,7 +86,10 @@ export function useWorking(store, asked, first = {}) {
     putAt: (name, at, text) =>
       change((was) => ({ typed: { ...was.typed, [name]: changedAt(was.typed[name], at, text) } })),
     /** @param {Ask} ask @param {string} unit */
-    setUnit: (ask, unit) => change((was) => ({ units: unitsAfter(asks, was, ask, unit) })),
+    setUnit: (ask, unit) => {
+      delete first.units?.[ask.name];
+      changeUnits(unitsAfter(asks, known, ask, unit));
+    },
     clear: () => change({ typed: {} }),
     empty: Object.values(known.typed).every((value) => value.length === 0),
   };

@@ -17,7 +17,7 @@ export const choiceSays = (ask, word) =>
 export const lineSays = (working, name) => t(first([`line.${working}.${name}`, `line.${name}`]));
 
 /** A word as result. @param {string} word */
-export const wordSays = (word) => t(first([`word.${word}`]));
+export const wordSays = (word) => t(first([`word.${word}`, `ask.${word}`, `choice.${word}`]));
 
 /**
  * What stands below a field: what to measure, and what is taken when it stays empty.

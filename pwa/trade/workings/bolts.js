@@ -5,7 +5,16 @@ import { ask } from './working.js';
 
 /** @typedef {import('./given.js').Given} Given */
 
-export const STATES = ['unknown', 'dry', 'zinc-plated', 'oiled', 'moly', 'anti-seize'];
+export const STATES = [
+  'unknown',
+  'dry',
+  'zinc-plated',
+  'oiled',
+  'moly',
+  'anti-seize',
+  'sealant',
+  'locking-compound',
+];
 export const CLASS = ask('class', 'designation', { choices: [...CLASSES], optional: true });
 /** @type {Record<string, string>} */
 export const BLAMES = {

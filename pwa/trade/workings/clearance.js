@@ -35,7 +35,7 @@ function work(given) {
   const typed = READINGS.every((name) => given.has(`${name}-sure-to`));
   return {
     lines: [...told, roomOf(room, sure, unit, places), ...thumb.told],
-    cautions: [...cautions, ...thumb.cautions, ...(typed ? [] : [caution('clearance-digits')])],
+    cautions: [...cautions, ...thumb.cautions, ...(typed ? [] : [caution('only-digits')])],
   };
 }
 

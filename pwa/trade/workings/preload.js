@@ -1,5 +1,5 @@
 /** Preload: what a torque does to its bolt, and whether it can be meant as it stands. */
-import { ANY, nutFactors } from '../lubricant.js';
+import { ANY, find } from '../lubricant.js';
 import { plausibility } from '../plausibility.js';
 import { band } from '../preload.js';
 import { loads } from '../strength.js';
@@ -12,6 +12,8 @@ import { ask } from './working.js';
 /** @typedef {import('./given.js').Given} Given */
 /** @typedef {import('../thread.js').Thread} Thread */
 
+/** @type {Record<string, string>} */
+const AS_SAID = { 'zinc-plated': 'zinc plated', 'locking-compound': 'locking compound' };
 const SHARES = ['share', 'share_as_typed', 'share_high', 'change'];
 
 /** Band of the preload, its share of proof where the class is known, and cautions. @param {Given} given */
@@ -44,7 +46,7 @@ function work(given) {
 /** The lubricant state as the rules name it, or null. @param {Given} given @param {string} name */
 function stateOf(given, name) {
   const word = given.has(name) ? given.word(name) : 'unknown';
-  return word === 'unknown' ? null : word.replace('zinc-plated', 'zinc plated');
+  return word === 'unknown' ? null : (AS_SAID[word] ?? word);
 }
 
 /** @param {Given} given */
@@ -54,7 +56,7 @@ function factorsOf(given) {
     return { low: own, high: own };
   }
   const state = stateOf(given, 'lubricant');
-  return state === null ? ANY : nutFactors(state);
+  return (state && find(state)) || ANY;
 }
 
 /** @param {Given} given @param {Thread} thread @param {number[]} forces @param {string | null} mark */

@@ -5,6 +5,7 @@ import { CLEARANCE } from './clearance.js';
 import { CONVERT } from './convert.js';
 import { WorkingUnknown } from './errors.js';
 import { PRELOAD } from './preload.js';
+import { RATIO } from './ratio.js';
 import { read } from './reading.js';
 import { RING_GAP } from './ring_gap.js';
 import { STRETCH } from './stretch.js';
@@ -13,7 +14,7 @@ import { STRETCH } from './stretch.js';
 
 /** @type {ReadonlyMap<string, Working>} */
 export const WORKINGS = new Map(
-  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP].map((each) => [each.name, each]),
+  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO].map((each) => [each.name, each]),
 );
 
 /** The working of a name. @param {string} name */

@@ -8,7 +8,16 @@ from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask
 
 CLASSES = (*strength.METRIC, *strength.INCH)
-STATES = ("unknown", "dry", "zinc-plated", "oiled", "moly", "anti-seize")
+STATES = (
+    "unknown",
+    "dry",
+    "zinc-plated",
+    "oiled",
+    "moly",
+    "anti-seize",
+    "sealant",
+    "locking-compound",
+)
 
 CLASS = Ask("class", "designation", choices=CLASSES, optional=True)
 BLAMES = {

@@ -35,7 +35,7 @@ SAYS: Mapping[str, tuple[str, str]] = {
         "caution",
         "The window {window} is narrower than these readings can prove. Use a finer instrument.",
     ),
-    "clearance-digits": (
+    "only-digits": (
         "notice",
         "Only the last digit typed is doubted here. Hand, warmth and instrument add more: "
         "type what each reading is sure to.",
@@ -106,6 +106,23 @@ SAYS: Mapping[str, tuple[str, str]] = {
     "stretch-more": (
         "notice",
         "Head and nut give a little too, so the real stretch is somewhat more.",
+    ),
+    "ratio-strikes": (
+        "warning",
+        "The piston stands higher than the gasket is thick: it would strike the head. "
+        "Measure again, and turn nothing over.",
+    ),
+    "ratio-quench": (
+        "notice",
+        "The quench is not what is usual (0.8 to 1.3 mm, rule of thumb). The manual decides.",
+    ),
+    "ratio-volumes": (
+        "notice",
+        "Valve to piston and knocking are not judged by this.",
+    ),
+    "preload-no-nut-factor": (
+        "notice",
+        "No nut factor is known for what is on the thread, so the band of all states is taken.",
     ),
 }
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""

@@ -37,7 +37,7 @@ def work(given: Given) -> Result:
     typed = all(given.has(f"{name}-sure-to") for name in _READINGS)
     return Result(
         (*told, _room(room, deviation, unit, places), *thumb),
-        (*cautions, *unusual, *(() if typed else (caution("clearance-digits"),))),
+        (*cautions, *unusual, *(() if typed else (caution("only-digits"),))),
     )
 
 

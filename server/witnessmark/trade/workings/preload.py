@@ -11,6 +11,7 @@ from witnessmark.trade.workings.cautions import Caution, caution
 from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask, Line, Result, Working
 
+_AS_SAID = {"zinc-plated": "zinc plated", "locking-compound": "locking compound"}
 _SHARES = {"share", "share_as_typed", "share_high", "change"}
 
 
@@ -41,14 +42,14 @@ def work(given: Given) -> Result:
 def _state(given: Given, name: str) -> str | None:
     """The lubricant state as the rules name it; None where it is not known."""
     word = given.word(name) if given.has(name) else "unknown"
-    return None if word == "unknown" else word.replace("zinc-plated", "zinc plated")
+    return None if word == "unknown" else _AS_SAID.get(word, word)
 
 
 def _factors(given: Given) -> NutFactors:
     if given.has("nut-factor"):
         return NutFactors("given", given.number("nut-factor"), given.number("nut-factor"))
     state = _state(given, "lubricant")
-    return lubricant.ANY if state is None else lubricant.nut_factors(state)
+    return (state and lubricant.find(state)) or lubricant.ANY
 
 
 def _of_proof(

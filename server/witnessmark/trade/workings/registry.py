@@ -15,6 +15,7 @@ from witnessmark.trade.workings.convert import CONVERT
 from witnessmark.trade.workings.errors import WorkingDoubled, WorkingUnknown
 from witnessmark.trade.workings.given import Given, Typed
 from witnessmark.trade.workings.preload import PRELOAD
+from witnessmark.trade.workings.ratio import RATIO
 from witnessmark.trade.workings.reading import read
 from witnessmark.trade.workings.ring_gap import RING_GAP
 from witnessmark.trade.workings.stretch import STRETCH
@@ -53,7 +54,7 @@ def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP))
+WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO))
 
 
 def working(name: str) -> Working:
