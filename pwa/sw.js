@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1634c1552d48';
+const VERSION = '94cb195e2c4a';
 
 /** @type {string[]} */
 const FILES = [
@@ -30,6 +30,7 @@ const FILES = [
   '/app/frame/camera.js',
   '/app/frame/choices.js',
   '/app/frame/code_found.js',
+  '/app/frame/contact.js',
   '/app/frame/demo.js',
   '/app/frame/facts.js',
   '/app/frame/foot.js',
@@ -167,9 +168,11 @@ const FILES = [
   '/app/workings/draw_adapter.js',
   '/app/workings/draw_clearance.js',
   '/app/workings/draw_preload.js',
+  '/app/workings/draw_ratio.js',
   '/app/workings/draw_stretch.js',
   '/app/workings/drawing.js',
   '/app/workings/fields.js',
+  '/app/workings/first.js',
   '/app/workings/keep.js',
   '/app/workings/marks.js',
   '/app/workings/note.js',
@@ -266,9 +269,11 @@ const FILES = [
   '/store/zip.js',
   '/trade/adapter.js',
   '/trade/amounts.js',
+  '/trade/compression_ratio.js',
   '/trade/dimension.js',
   '/trade/exact.js',
   '/trade/fit.js',
+  '/trade/geometry.js',
   '/trade/label.js',
   '/trade/limits.js',
   '/trade/lubricant.js',
@@ -301,6 +306,7 @@ const FILES = [
   '/trade/workings/given.js',
   '/trade/workings/lines.js',
   '/trade/workings/preload.js',
+  '/trade/workings/ratio.js',
   '/trade/workings/reading.js',
   '/trade/workings/registry.js',
   '/trade/workings/ring_gap.js',

@@ -23,6 +23,7 @@ class Line:
         self.done: list[str] = []
         self.late: list[tuple[str, dict[str, str], bytes]] = []
         self.guard = threading.Lock()
+        self.let_go = threading.Event()
         self.down = False
         self.address = ""
 
@@ -125,6 +126,11 @@ class Relay(BaseHTTPRequestHandler):
 
     def wall(self, headers: dict[str, str], body: bytes) -> None:
         self.pass_on((403, [("Content-Type", "text/html"), ("Content-Length", "4")], b"Wall"))
+
+    def hang(self, headers: dict[str, str], body: bytes) -> None:
+        """The connection is taken and nothing is said, as a computer does that fell asleep."""
+        self.line.let_go.wait(60)
+        self.reset(headers, body)
 
     def trouble(self, headers: dict[str, str], body: bytes) -> None:
         self.pass_on((503, [("Retry-After", "1"), ("Content-Length", "0")], b""))

@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { takeUpdate } from '../../store/update.js';
 import { daysSince, when } from '../dates.js';
+import { Contact } from '../frame/contact.js';
 import {
   Act,
   Dock,
@@ -131,13 +132,11 @@ function RefusedRow({ row }) {
 /** @param {any} store */
 function useSending(store) {
   const { state } = store;
-  const [told, setTold] = useState('');
   const send = async () => {
     const before = Number(state.lastContact.peek() ?? 0);
     await store.syncNow();
     const reached = Number(state.lastContact.peek() ?? 0) > before;
     const words = reached ? '' : t('sync.offline', { n: Number(state.waiting.peek()) });
-    setTold(words);
     say(words || t('sync.mark.home.spoken'));
   };
   const save = async () => {
@@ -145,14 +144,14 @@ function useSending(store) {
     await saveFile(await store.saveToFile(), name);
     say(t('sync.file.saved'));
   };
-  return { told, send, save };
+  return { send, save };
 }
 
 /** @param {{store: any, known: {ready: Record<string, boolean>, refused: any[]}}} props */
 function Known({ store, known }) {
-  const { told, send, save } = useSending(store);
+  const { send, save } = useSending(store);
   const { state } = store;
-  return html`<div class="left"><${Title} /><${Apart} state=${state} />${told && html`<${Notice} says=${told} />`}<${Ready} first=${known.ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
+  return html`<div class="left"><${Title} /><${Apart} state=${state} /><${Contact} state=${state} /><${Ready} first=${known.ready} /><${Counts} /><${Main} state=${state} onSend=${send} /></div>
     <div class="right"><${Refused} rows=${known.refused} /><div class="also"><${Newer} /><${Notices} /></div>
     <div class="also stack"><${Key} icon="i-device" href="/devices" label=${t('sync.devices')} /><${Key} icon="i-file" label=${t('sync.file')} onPress=${save} /><p class="aside">${t('sync.file.says')}</p></div></div>`;
 }

@@ -36,6 +36,9 @@ export const texts = {
     one: 'Not connected. Everything is kept on this device; {n} entry waits.',
     other: 'Not connected. Everything is kept on this device; {n} entries wait.',
   },
+  'sync.again': 'It is tried again by itself.',
+  'sync.slow':
+    'The computer does not answer yet. Nothing has to wait for it: what you enter is kept here.',
   'sync.now': 'Send now',
   'sync.now.second': { zero: 'nothing waits', one: '{n} entry', other: '{n} entries' },
   'sync.going': 'Sending and fetching',
