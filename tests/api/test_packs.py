@@ -116,7 +116,7 @@ def test_a_pack_is_found_again_by_the_next_start(small: Path, tmp_path: Path) ->
 
 def test_the_pack_of_the_page_is_the_folder(tmp_path: Path) -> None:
     packs = Packs(PWA, None)
-    listed = re.findall(r"'(/[^']*)',", (PWA / "sw.js").read_text("utf-8"))
+    listed = re.findall(r"^  '(/[^']*)',$", (PWA / "sw.js").read_text("utf-8"), re.MULTILINE)
     page, files = stream(packs, "page")
     _, reader = stream(packs, "decoder")
     apart = {one for one in listed if one.endswith(".woff2")}
