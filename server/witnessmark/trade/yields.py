@@ -6,6 +6,7 @@ the caller's and is told; 1 and 1 says that every share was as likely before.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from scipy.stats import beta
@@ -75,7 +76,7 @@ def share_rejected(
     """
     a, b = _posterior(inspected, rejected, prior_a, prior_b)
     tail = (1 - open_chance(credible, "credibility")) / 2
-    low, high = (float(beta.ppf(each, a, b)) for each in (tail, 1 - tail))
+    low, high = (_quantile(each, a, b) for each in (tail, 1 - tail))
     return Share(a / (a + b), low, high)
 
 
@@ -176,6 +177,16 @@ def _posterior(
         raise RejectedAboveInspected(rejected=bad, inspected=seen)
     a, b = (amounts.above_zero(each, "prior") for each in (prior_a, prior_b))
     return a + bad, b + seen - bad
+
+
+def _quantile(part: float, a: float, b: float) -> float:
+    """scipy's root is good to 1e-8 only where a and b are large; one step of Newton mends it."""
+    found = float(beta.ppf(part, a, b))
+    slope = float(beta.pdf(found, a, b))
+    if not 0 < slope < math.inf:
+        return found
+    better = found - (float(beta.cdf(found, a, b)) - part) / slope
+    return better if 0 < better < 1 else found
 
 
 def _good(share: float) -> float:
