@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '94cb195e2c4a';
+const VERSION = '46572fc53e15';
 
 /** @type {string[]} */
 const FILES = [

@@ -17,7 +17,7 @@ function deviceWords(device) {
     : t('devices.contact.never');
   const off = device.revoked ? t('devices.revoked', { when: when(device.revoked) }) : contact;
   const ranges = (device.holes ?? [])
-    .map(([from, to] = [0, 0]) => (from === to ? from : `${from}–${to}`))
+    .map((/** @type {number[]} */ hole) => [...new Set(hole)].join('–'))
     .join(', ');
   return [mine, off, ranges && t('devices.holes', { ranges })].filter(Boolean).join('. ');
 }
