@@ -100,6 +100,11 @@ export const SAYS = {
     'notice',
     'No nut factor is known for what is on the thread, so the band of all states is taken.',
   ],
+  'bring-few': [
+    'notice',
+    'Only {inspected} were inspected, so the share is hardly known. Look at more, and work it out again.',
+  ],
+  'bring-new-cheaper': ['notice', 'The new ones cost no more than so many used ones.'],
 };
 
 /** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */

@@ -2,9 +2,9 @@
 import { fromResolution } from '../dimension.js';
 import { clearance, judge } from '../fit.js';
 import { plausible } from '../rule_of_thumb.js';
-import { convert, rounded } from '../units.js';
+import { convert } from '../units.js';
 import { caution } from './cautions.js';
-import { amount, decimalsFor, text, usual, word } from './lines.js';
+import { amount, decimalsFor, shownWith, text, usual, word } from './lines.js';
 import { ask } from './working.js';
 
 /** @typedef {import('./given.js').Given} Given */
@@ -76,7 +76,7 @@ function verdict(given, found, places, sure) {
   const window = windowOf(given);
   const cautions = [];
   if (decision.lies === 'outside') {
-    const value = `${rounded(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
+    const value = `${shownWith(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
     cautions.push(caution('clearance-outside', { value, window }));
   }
   if (decision.lies === 'too-close-to-call')
@@ -97,7 +97,7 @@ function usualOf(given, found, places) {
   const unit = given.unit('bore');
   const told = usual(band, unit);
   if (band.plausible) return { told: [told], cautions: [] };
-  const value = `${rounded(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
+  const value = `${shownWith(convert(found.clearance_mm, 'mm', unit), places)} ${unit}`;
   return {
     told: [told],
     cautions: [caution('fit-unusual', { value, usual: `${told.shown} ${unit}` })],

@@ -38,13 +38,19 @@ export const OTHER = {
   '°F': '°C',
 };
 
+/** A hair of the last float never tips a number over a half. @param {number} value */
+const steady = (value) => Number(value.toPrecision(12));
+
+/** The number with so many decimals. @param {number} value @param {number} decimals */
+export const shownWith = (value, decimals) => rounded(steady(value), decimals);
+
 /**
  * How many decimals show a number with so many significant figures.
  * @param {number} value
  * @param {number} figures
  */
 export function decimalsFor(value, figures) {
-  const size = Math.abs(value);
+  const size = Math.abs(steady(value));
   if (size === 0) return figures - 1;
   let whole = 1;
   for (let power = 10; size >= power; power *= 10) whole += 1;
@@ -88,8 +94,8 @@ export function amount(name, value, unit = null, how = {}) {
     unit,
     low: band ? band[0] : null,
     high: band ? band[1] : null,
-    shown: rounded(value, places),
-    between: band && [rounded(band[0], places), rounded(band[1], places)],
+    shown: shownWith(value, places),
+    between: band && [shownWith(band[0], places), shownWith(band[1], places)],
     other: otherOf(value, unit, figures),
     mark,
   });
@@ -102,7 +108,7 @@ export function amount(name, value, unit = null, how = {}) {
  * @param {number} [figures]
  */
 export const text = (value, unit, figures = 3) =>
-  `${rounded(value, decimalsFor(value, figures))} ${unit}`;
+  `${shownWith(value, decimalsFor(value, figures))} ${unit}`;
 
 /**
  * A share, told in per cent.
@@ -127,7 +133,7 @@ export function share(name, value, { decimals = 0, band = null, mark = null } = 
 export function span(name, ends, unit, figures = 3, mark = null) {
   const [low, high] = ends;
   const places = decimalsFor(high, figures);
-  const shown = ends.map((end) => rounded(end, places)).join(' to ');
+  const shown = ends.map((end) => shownWith(end, places)).join(' to ');
   return line(name, { value: low, unit, low, high, shown, mark });
 }
 
@@ -168,5 +174,5 @@ function otherOf(value, unit, figures) {
   const to = unit && OTHER[unit];
   if (!unit || !to) return null;
   const other = convert(value, unit, to);
-  return `${rounded(other, decimalsFor(other, figures))} ${to}`;
+  return `${shownWith(other, decimalsFor(other, figures))} ${to}`;
 }

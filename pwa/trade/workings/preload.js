@@ -3,10 +3,10 @@ import { ANY, find } from '../lubricant.js';
 import { plausibility } from '../plausibility.js';
 import { band } from '../preload.js';
 import { loads } from '../strength.js';
-import { convert, rounded } from '../units.js';
+import { convert } from '../units.js';
 import { BLAMES, CLASS, forceUnit, STATES, threaded } from './bolts.js';
 import { caution } from './cautions.js';
-import { amount, share, span, text } from './lines.js';
+import { amount, share, shownWith, span, text } from './lines.js';
 import { ask } from './working.js';
 
 /** @typedef {import('./given.js').Given} Given */
@@ -104,7 +104,7 @@ function said(given, found) {
 function factText(name, fact) {
   if (typeof fact === 'string') return fact;
   const sign = name === 'change' && fact > 0 ? '+' : '';
-  return SHARES.includes(name) ? `${sign}${rounded(fact * 100, 0)} %` : '';
+  return SHARES.includes(name) ? `${sign}${shownWith(fact * 100, 0)} %` : '';
 }
 
 /** @type {import('./working.js').Working} */

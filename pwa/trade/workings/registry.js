@@ -1,5 +1,6 @@
 /** Every working by its name, in the order of the list. */
 import { ADAPTER } from './adapter.js';
+import { BRING } from './bring.js';
 import { WEIGHTS } from './cautions.js';
 import { CLEARANCE } from './clearance.js';
 import { CONVERT } from './convert.js';
@@ -14,7 +15,10 @@ import { STRETCH } from './stretch.js';
 
 /** @type {ReadonlyMap<string, Working>} */
 export const WORKINGS = new Map(
-  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO].map((each) => [each.name, each]),
+  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, BRING].map((each) => [
+    each.name,
+    each,
+  ]),
 );
 
 /** The working of a name. @param {string} name */

@@ -124,6 +124,15 @@ SAYS: Mapping[str, tuple[str, str]] = {
         "notice",
         "No nut factor is known for what is on the thread, so the band of all states is taken.",
     ),
+    "bring-few": (
+        "notice",
+        "Only {inspected} were inspected, so the share is hardly known. Look at more, and "
+        "work it out again.",
+    ),
+    "bring-new-cheaper": (
+        "notice",
+        "The new ones cost no more than so many used ones.",
+    ),
 }
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""
 

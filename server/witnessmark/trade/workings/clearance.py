@@ -72,7 +72,7 @@ def _verdict(
     unit, window = given.unit("bore"), _window(given)
     cautions = []
     if decision.lies == "outside":
-        value = units.rounded(units.magnitude(found.clearance, unit), places)
+        value = lines.shown(units.magnitude(found.clearance, unit), places)
         cautions.append(caution("clearance-outside", value=f"{value} {unit}", window=window))
     if decision.lies == "too-close-to-call" and found.standard_uncertainty is not None:
         sure = fit.COVERAGE * units.magnitude(found.standard_uncertainty, unit)
@@ -93,7 +93,7 @@ def _usual(
     line = lines.usual(band, unit)
     if band.plausible:
         return (line,), ()
-    value = units.rounded(units.magnitude(found.clearance, unit), places)
+    value = lines.shown(units.magnitude(found.clearance, unit), places)
     facts = {"value": f"{value} {unit}", "usual": f"{line.shown} {unit}"}
     return (line,), (caution("fit-unusual", facts=facts),)
 

@@ -16,9 +16,14 @@ OTHER = {
 """The unit that is shown beside another one."""
 
 
+def shown(value: float, decimals: int) -> str:
+    """The number with so many decimals; a hair of the last float never tips it over a half."""
+    return units.rounded(float(f"{value:.12g}"), decimals)
+
+
 def decimals_for(value: float, figures: int) -> int:
     """How many decimals show a number with so many significant figures."""
-    size, whole, power = abs(value), 1, 10.0
+    size, whole, power = abs(float(f"{value:.12g}")), 1, 10.0
     if size == 0:
         return figures - 1
     while size >= power:
@@ -41,14 +46,14 @@ def amount(
 ) -> Line:
     """A number of a unit, with its band from least to most."""
     places = decimals_for(value, figures) if decimals is None else decimals
-    between = (units.rounded(band[0], places), units.rounded(band[1], places)) if band else None
+    between = (shown(band[0], places), shown(band[1], places)) if band else None
     return Line(
         name=name,
         value=value,
         unit=unit,
         low=band[0] if band else None,
         high=band[1] if band else None,
-        shown=units.rounded(value, places),
+        shown=shown(value, places),
         between=between,
         other=_other(value, unit, figures),
         mark=mark,
@@ -57,7 +62,7 @@ def amount(
 
 def text(value: float, unit: str, figures: int = 3) -> str:
     """An amount inside a sentence."""
-    return f"{units.rounded(value, decimals_for(value, figures))} {unit}"
+    return f"{shown(value, decimals_for(value, figures))} {unit}"
 
 
 def share(
@@ -83,8 +88,8 @@ def span(
 ) -> Line:
     """From so much to so much, with no value that stands out; its value is the lower end."""
     places = decimals_for(ends[1], figures)
-    shown = " to ".join(units.rounded(end, places) for end in ends)
-    return Line(name, ends[0], unit, low=ends[0], high=ends[1], shown=shown, mark=mark)
+    both = " to ".join(shown(end, places) for end in ends)
+    return Line(name, ends[0], unit, low=ends[0], high=ends[1], shown=both, mark=mark)
 
 
 def usual(band: rule_of_thumb.Band, unit: str) -> Line:
@@ -115,4 +120,4 @@ def _other(value: float, unit: str | None, figures: int) -> str | None:
         return None
     to = OTHER[unit]
     other = units.convert(value, unit, to)
-    return f"{units.rounded(other, decimals_for(other, figures))} {to}"
+    return f"{shown(other, decimals_for(other, figures))} {to}"

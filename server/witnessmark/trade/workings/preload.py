@@ -103,7 +103,7 @@ def _text(name: str, fact: float | str) -> str:
     if isinstance(fact, str):
         return fact
     sign = "+" if name == "change" and fact > 0 else ""
-    return f"{sign}{units.rounded(fact * 100, 0)} %" if name in _SHARES else ""
+    return f"{sign}{lines.shown(fact * 100, 0)} %" if name in _SHARES else ""
 
 
 PRELOAD = Working(

@@ -9,6 +9,7 @@ from typing import Any
 from witnessmark.errors import TradeError
 from witnessmark.trade.unit_words import UNIT_WORDS
 from witnessmark.trade.workings.adapter import ADAPTER
+from witnessmark.trade.workings.bring import BRING
 from witnessmark.trade.workings.cautions import WEIGHTS, Caution
 from witnessmark.trade.workings.clearance import CLEARANCE
 from witnessmark.trade.workings.convert import CONVERT
@@ -54,7 +55,7 @@ def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO))
+WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, BRING))
 
 
 def working(name: str) -> Working:
