@@ -54,7 +54,7 @@ def adapter(stem: str, topic: str) -> Adapter | None:
 def in_python(stem: str, topic: str, given: Case) -> Any:
     run = adapter(stem, topic)
     if run is None:
-        return {"missing": topic}
+        return {"no adapter": topic}
     try:
         return json.loads(json.dumps(run(given)))
     except WitnessmarkError as refused:
@@ -113,7 +113,7 @@ def case_share(case: Case, came: Any) -> float:
     gives = case["gives"]
     if "refused" in gives:
         return 0.0 if isinstance(came, dict) and came.get("refused") else 2.0
-    if not isinstance(came, dict) or {"refused", "missing"} & came.keys():
+    if not isinstance(came, dict) or {"refused", "no adapter"} & came.keys():
         return 2.0
     keys = [key for key in gives if key not in NOT_COMPARED]
     return max((key_share(key, gives, came, case["within"]) for key in keys), default=0.0)

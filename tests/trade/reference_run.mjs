@@ -1,10 +1,10 @@
-// Reads cases, one [stem, topic, given] a line; answers {…}, {"refused": code} or {"missing": topic}.
+// Reads cases, one [stem, topic, given] a line; answers {…}, {"refused": code} or {"no adapter": topic}.
 import { createInterface } from 'node:readline';
 
 async function answer([stem, topic, given]) {
   const { topics, byShape } = await import(`./reference_rules/${stem}.mjs`);
   const run = topics[topic] ?? byShape;
-  if (!run) return { missing: topic };
+  if (!run) return { 'no adapter': topic };
   try {
     return run(given);
   } catch (refused) {
