@@ -31,3 +31,16 @@ def test_every_published_group_names_its_source(stem: str, group: frame.Case) ->
     assert set(group["source"]) == {"title", "where", "kind", "checked"}
     assert all(text.strip() for text in group["source"].values())
     assert group["cases"]
+
+
+ELSEWHERE = {
+    "label": "tests/trade/test_reference.py",
+    "log": "tests/log/test_reference.py",
+    "qr": "tests/labels/test_symbol.py",
+}
+
+
+def test_every_file_of_published_values_is_run_by_an_adapter() -> None:
+    files = {path.stem for path in frame.REFERENCE.glob("*.json")}
+    assert files == set(frame.STEMS) | set(ELSEWHERE)
+    assert all((frame.HERE.parents[1] / place).is_file() for place in ELSEWHERE.values())

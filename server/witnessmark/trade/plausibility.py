@@ -6,6 +6,7 @@ Plausibility only. A share of proof load by nut factor judges a slip of the keyp
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Literal
 
 from witnessmark.trade import amounts, lubricant, strength, units
@@ -21,7 +22,12 @@ LIKELY_LEAST, LIKELY_MOST = 0.35, 0.95
 USUAL = 0.65
 """Of several meanings the one nearest to the usual share is named (rule of thumb, ours)."""
 SLIPPERY = 0.2
-_NEWTON_METRES = {word: units.convert(1, word, "N·m") for word in units.TORQUE_WORDS}
+
+
+@cache
+def _newton_metres() -> dict[str, float]:
+    return {word: units.convert(1, word, "N·m") for word in units.TORQUE_WORDS}
+
 
 Word = Literal["notice", "caution", "warning"]
 Facts = dict[str, float | str]
@@ -93,13 +99,13 @@ def plausibility(
     >>> plausibility(Measured("600", "N·m"), parse("M10"), "10.9", nut_factor=0.2).verdict
     'out by ten?'
     """
-    if torque.unit not in _NEWTON_METRES:
+    if torque.unit not in _newton_metres():
         raise UnitsDiffer(unit=torque.unit, other="N·m")
     number = amounts.above_zero(torque.number, "torque")
     factors = _factors(state, nut_factor)
     name = strength.class_of(property_class, threaded.standard)
     proof = strength.proof_stress_mpa(name, threaded.diameter_mm) * stress_area_mm2(threaded)
-    over = number * _NEWTON_METRES[torque.unit] * 1000 / threaded.diameter_mm / proof
+    over = number * _newton_metres()[torque.unit] * 1000 / threaded.diameter_mm / proof
     case = _Case(torque, number, over / factors.mid, factors, then_angle)
     meanings = _meanings(case)
     code, verdict = _verdict(case, meanings)
@@ -132,9 +138,9 @@ def _meanings(case: _Case) -> tuple[Meaning, ...]:
     unit, number, found = case.torque.unit, case.number, []
     for times in (10.0, 0.1):
         found.append(Meaning("out-by-ten", "out by ten?", number * times, unit, case.share * times))
-    for other, size in _NEWTON_METRES.items():
+    for other, size in _newton_metres().items():
         if other != unit:
-            times = size / _NEWTON_METRES[unit]
+            times = size / _newton_metres()[unit]
             says = f"{other} taken for {unit}?"
             found.append(Meaning("wrong-unit", says, number, other, case.share * times))
     if case.factors.high <= SLIPPERY and case.factors.state != "given":

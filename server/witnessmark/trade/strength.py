@@ -7,14 +7,23 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from witnessmark.trade import amounts, units
 from witnessmark.trade.thread import MM_AN_INCH, Standard, Thread, plain, stress_area_mm2
 from witnessmark.trade.thread_errors import ClassSize, ClassThread, ClassUnknown
 from witnessmark.trade.units import Quantity
 
-MPA_A_KSI = units.convert(1, "ksi", "MPa")
+
+@cache
+def mpa_a_ksi() -> float:
+    """How many MPa a thousand pounds per square inch are; reckoned when it is first wanted.
+
+    source: as units.convert
+    >>> round(mpa_a_ksi(), 6)
+    6.894757
+    """
+    return units.convert(1, "ksi", "MPa")
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,7 +137,7 @@ def proof_stress_mpa(name: str, diameter_mm: float) -> float:
     >>> proof_stress_mpa("8.8", 16), proof_stress_mpa("8.8", 18)
     (580, 600)
     """
-    return _row(name, diameter_mm).proof * (1 if name in METRIC else MPA_A_KSI)
+    return _row(name, diameter_mm).proof * (1 if name in METRIC else mpa_a_ksi())
 
 
 def yield_stress_mpa(name: str, diameter_mm: float) -> float:
@@ -139,7 +148,7 @@ def yield_stress_mpa(name: str, diameter_mm: float) -> float:
     >>> yield_stress_mpa("10.9", 10)
     940
     """
-    return _row(name, diameter_mm).yields * (1 if name in METRIC else MPA_A_KSI)
+    return _row(name, diameter_mm).yields * (1 if name in METRIC else mpa_a_ksi())
 
 
 @units.check(None, "length")
@@ -172,7 +181,7 @@ def loads(thread: Thread, property_class: str) -> Loads:
     """
     name = class_of(property_class, thread.standard)
     row = _row(name, thread.diameter_mm)
-    times = stress_area_mm2(thread) * (1 if name in METRIC else MPA_A_KSI)
+    times = stress_area_mm2(thread) * (1 if name in METRIC else mpa_a_ksi())
     proof, yields, ultimate = (
         units.quantity(each * times, "N") for each in (row.proof, row.yields, row.tensile)
     )
