@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '46572fc53e15';
+const VERSION = 'd49dd197c7bb';
 
 /** @type {string[]} */
 const FILES = [
@@ -269,6 +269,7 @@ const FILES = [
   '/store/zip.js',
   '/trade/adapter.js',
   '/trade/amounts.js',
+  '/trade/beta.js',
   '/trade/compression_ratio.js',
   '/trade/dimension.js',
   '/trade/exact.js',
@@ -277,6 +278,9 @@ const FILES = [
   '/trade/label.js',
   '/trade/limits.js',
   '/trade/lubricant.js',
+  '/trade/money.js',
+  '/trade/money_codes.js',
+  '/trade/money_errors.js',
   '/trade/number.js',
   '/trade/plausibility.js',
   '/trade/preload.js',
@@ -299,6 +303,7 @@ const FILES = [
   '/trade/units.js',
   '/trade/workings/adapter.js',
   '/trade/workings/bolts.js',
+  '/trade/workings/bring.js',
   '/trade/workings/cautions.js',
   '/trade/workings/clearance.js',
   '/trade/workings/convert.js',
@@ -313,6 +318,8 @@ const FILES = [
   '/trade/workings/stretch.js',
   '/trade/workings/working.js',
   '/trade/wrench.js',
+  '/trade/yield_series.js',
+  '/trade/yields.js',
   '/vendor/htm/htm.js',
   '/vendor/htm/preact.js',
   '/vendor/idb/index.js',
