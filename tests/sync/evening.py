@@ -47,8 +47,9 @@ def keep(page: Page, count: int, tag: str = "f") -> list[str]:
 def plant(page: Page, body: str) -> None:
     """An entry that no form would make lies among the waiting ones."""
     envelope = (
-        "{ ...window.pull('f1'), id: '018df906-f800-7fdd-9e4f-7ae73514a39b', device: 'x', n: 1,"
-        " stamp: '018df906f800-0000', made: 'then', v: 1 }"
+        "{ ...window.pull('f1'), id: '018df906-f800-7fdd-9e4f-7ae73514a39b',"
+        " device: '018df906-f800-7000-8000-0000000000d0',"
+        " n: 1, stamp: '018df906f800-0000', made: 'then', v: 1 }"
     )
     page.evaluate(f"() => window.store.takeIn([{{ ...{envelope}, ...{body} }}])")
 
