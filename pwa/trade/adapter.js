@@ -3,6 +3,7 @@
  * At the bolt the force of the hand has the lever wrench + adapter · cos(angle).
  */
 import { TradeError } from '../errors.js';
+import { isGiven } from './alike.js';
 import { aboveZero, finite, notBelowZero } from './amounts.js';
 import { applied as appliedAtWrench, settable } from './wrench.js';
 
@@ -99,7 +100,7 @@ export function throughExtension(torqueNm, extensionLengthMm) {
  */
 export function band(setToNm, share, wrenchLengthMm, adapterLengthMm, angleDeg, more = {}) {
   const lever = effectiveLength(wrenchLengthMm, adapterLengthMm, angleDeg);
-  const stray = notBelowZero(more.gripMm ?? 0, 'grip');
+  const stray = isGiven(more.gripMm) ? notBelowZero(more.gripMm, 'grip') : 0;
   if (stray >= wrenchLengthMm) throw new GripUnclear();
   const reach = lever - wrenchLengthMm;
   const factors = [-1, 1].map((side) => 1 + reach / (wrenchLengthMm + side * stray));
@@ -131,8 +132,9 @@ export function band(setToNm, share, wrenchLengthMm, adapterLengthMm, angleDeg, 
 export function plan(wantedNm, wrenchLengthMm, adapterLengthMm, angleDeg, scale = {}) {
   const { graduationNm, share = 0, leastNm, mostNm, gripMm } = scale;
   const exact = setting(wantedNm, wrenchLengthMm, adapterLengthMm, angleDeg);
-  const marked = graduationNm !== null && graduationNm !== undefined;
-  const mark = marked ? settable(exact, graduationNm, leastNm, mostNm).settable_N_m : exact;
+  const mark = isGiven(graduationNm)
+    ? settable(exact, graduationNm, leastNm, mostNm).settable_N_m
+    : exact;
   const atBolt = applied(mark, wrenchLengthMm, adapterLengthMm, angleDeg);
   const ends = band(mark, share, wrenchLengthMm, adapterLengthMm, angleDeg, { gripMm });
   return Object.freeze({
@@ -153,8 +155,8 @@ export function plan(wantedNm, wrenchLengthMm, adapterLengthMm, angleDeg, scale 
  * @returns {'takes' | 'starts-at' | 'ends-at'}
  */
 function fits(exact, least, most) {
-  if (typeof least === 'number' && exact < least * (1 - HAIR)) return 'starts-at';
-  return typeof most === 'number' && exact > most * (1 + HAIR) ? 'ends-at' : 'takes';
+  if (isGiven(least) && exact < finite(least, 'least') * (1 - HAIR)) return 'starts-at';
+  return isGiven(most) && exact > finite(most, 'most') * (1 + HAIR) ? 'ends-at' : 'takes';
 }
 
 /** @param {number} degrees */

@@ -1,5 +1,6 @@
 /** Which column each row takes so that the sum of the costs is least, each column once at most. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { finite } from './amounts.js';
 
 const MOST_ROWS = 100;
@@ -33,7 +34,8 @@ export class RowsUneven extends TradeError {
  * @returns {number[]}
  */
 export function cheapest(costs) {
-  const rows = costs.length;
+  const rows = many(costs, 'costs').length;
+  for (const row of costs) many(row, 'costs');
   const columns = costs[0]?.length ?? 0;
   if (costs.some((row) => row.length !== columns)) throw new RowsUneven();
   if (rows > columns) throw new TooManyRows({ rows, columns });

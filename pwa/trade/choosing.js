@@ -3,6 +3,7 @@
  * Clearance at a place = its gap without the pieces − pieces · thickness.
  */
 import { TradeError } from '../errors.js';
+import { isGiven, many } from './alike.js';
 import { aboveZero, count, finite } from './amounts.js';
 import { cheapest } from './assignment.js';
 import { sum } from './dimension.js';
@@ -53,10 +54,10 @@ export class WindowCrossed extends TradeError {
  * @param {More} [more]
  */
 export function choose(gapsMm, stockMm, targetMm, more = {}) {
-  for (const each of gapsMm) finite(each, 'gap');
-  for (const each of stockMm) aboveZero(each, 'stock');
+  for (const each of many(gapsMm, 'gaps')) finite(each, 'gap');
+  for (const each of many(stockMm, 'stock')) aboveZero(each, 'stock');
   const aims = targets(targetMm, gapsMm.length);
-  const times = count(more.pieces ?? 1, 'pieces', 1);
+  const times = count(isGiven(more.pieces) ? more.pieces : 1, 'pieces', 1);
   const listed = pieceByPiece(stockMm, more.counts ?? null, gapsMm.length);
   const keeps = window(more.leastMm ?? null, more.mostMm ?? null);
   const off = gapsMm.map((gap, i) =>
@@ -112,13 +113,15 @@ function targets(target, places) {
  * @param {number} places
  */
 function pieceByPiece(stock, counts, places) {
-  if (counts && counts.length !== stock.length) {
+  if (counts !== null && many(counts, 'counts').length !== stock.length) {
     throw new CountsDiffer({ what: 'count', of: 'thickness' });
   }
-  const many = stock.map((_, i) => (counts ? count(Number(counts[i]), 'count') : 1));
-  const pieces = sum(many);
+  const often = stock.map((_, i) =>
+    counts ? count(/** @type {number} */ (counts[i]), 'count') : 1,
+  );
+  const pieces = sum(often);
   if (pieces < places) throw new TooFewPieces({ pieces, places, missing: places - pieces });
-  return many.flatMap((each, piece) => new Array(Math.min(each, places)).fill(piece));
+  return often.flatMap((each, piece) => new Array(Math.min(each, places)).fill(piece));
 }
 
 /**

@@ -3,6 +3,7 @@
  * All amounts of one call stand in one unit, and so does what comes out.
  */
 import { TradeError } from '../errors.js';
+import { isGiven, many } from './alike.js';
 import { aboveZero, finite, notBelowZero } from './amounts.js';
 
 /** What half the width of a limit is divided by; "normal" is a certificate's U with k = 2. */
@@ -58,7 +59,7 @@ export function fromLimit(permittedError, shape = 'rectangular') {
  * @param {readonly number[]} parts
  */
 export function combined(parts) {
-  if (!parts.length) throw new NoParts();
+  if (!many(parts, 'parts').length) throw new NoParts();
   return Math.hypot(...parts.map((each) => notBelowZero(each, 'uncertainty')));
 }
 
@@ -76,7 +77,7 @@ export function expanded(standardUncertainty, k = 2) {
  * @param {readonly number[]} values
  */
 export function repeats(values) {
-  if (values.length < 2) throw new TooFewRepeats();
+  if (many(values, 'readings').length < 2) throw new TooFewRepeats();
   for (const each of values) finite(each, 'reading');
   const count = values.length;
   const mean = sum(values) / count;
@@ -97,10 +98,10 @@ export function repeats(values) {
  */
 export function reading(values, known = {}) {
   const { resolution, permittedError, shape } = known;
-  if (!values.length) throw new NoParts();
+  if (!many(values, 'readings').length) throw new NoParts();
   let value = finite(values[0] ?? Number.NaN, 'reading');
-  const parts = typeof resolution === 'number' ? [fromResolution(resolution)] : [];
-  if (typeof permittedError === 'number') parts.push(fromLimit(permittedError, shape));
+  const parts = isGiven(resolution) ? [fromResolution(resolution)] : [];
+  if (isGiven(permittedError)) parts.push(fromLimit(permittedError, shape));
   if (values.length > 1) {
     const summed = repeats(values);
     value = summed.mean;

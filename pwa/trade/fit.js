@@ -4,6 +4,7 @@
  * come without any has none, and cannot be held against a window.
  */
 import { TradeError } from '../errors.js';
+import { isGiven, many } from './alike.js';
 import { aboveZero, finite, notBelowZero } from './amounts.js';
 import { guardBand, judge as judged } from './limits.js';
 
@@ -64,7 +65,7 @@ export function clearance(boreMm, shaftMm, boreUMm, shaftUMm) {
 export function oilClearance(housingMm, wallsMm, journalMm, u = {}) {
   aboveZero(housingMm, 'housing');
   aboveZero(journalMm, 'journal');
-  if (wallsMm.length !== 2) throw new TwoWalls();
+  if (many(wallsMm, 'walls').length !== 2) throw new TwoWalls();
   const [one = 0, other = 0] = wallsMm.map((each) => aboveZero(each, 'wall'));
   return withBand(housingMm - one - other - journalMm, [
     [u.housingUMm, 1],
@@ -155,7 +156,7 @@ export function judge(found, leastMm, mostMm, rule = 'expanded') {
  */
 function withBand(room, parts) {
   const known = parts.flatMap(([each, times]) =>
-    typeof each === 'number' ? [notBelowZero(each, 'uncertainty') * times] : [],
+    isGiven(each) ? [notBelowZero(each, 'uncertainty') * times] : [],
   );
   const u = known.length === parts.length ? Math.hypot(...known) : null;
   return Object.freeze({

@@ -2,6 +2,7 @@
  * A gauge study: several people measure several parts several times; what is the gauge worth?
  * readings: person → repeat → part, in one unit, whatever is measured; results stand in the same.
  */
+import { many } from './alike.js';
 import { aboveZero, finite, notBelowZero } from './amounts.js';
 import { sum } from './dimension.js';
 import {
@@ -102,8 +103,9 @@ export function goodEnough(share) {
 
 /** @param {Readings} readings */
 function checked(readings) {
-  const repeats = readings.map((person) => person.length);
-  const parts = readings.flatMap((person) => person.map((repeat) => repeat.length));
+  const people = many(readings, 'readings').map((person) => many(person, 'readings'));
+  const repeats = people.map((person) => person.length);
+  const parts = people.flat().map((repeat) => many(repeat, 'readings').length);
   if (readings.length < FEWEST || Math.min(...repeats) < FEWEST || Math.min(...parts) < FEWEST) {
     throw new StudyTooSmall();
   }

@@ -4,6 +4,7 @@
  * looked at, the same stock left over counting once, so that the choice is proved best.
  */
 import { TradeError } from '../errors.js';
+import { isGiven, many } from './alike.js';
 import { aboveZero, count, finite, notBelowZero } from './amounts.js';
 import { CountsDiffer, NoPlaces, TooFewPieces } from './choosing.js';
 import { sum } from './dimension.js';
@@ -37,12 +38,12 @@ export class TooMixed extends TradeError {
  * @param {{counts?: readonly number[] | null, mostApartMm?: number | null}} [more]
  */
 export function choose(gapsMm, wallsMm, targetMm, more = {}) {
-  for (const each of gapsMm) finite(each, 'gap');
-  for (const each of wallsMm) aboveZero(each, 'wall');
+  for (const each of many(gapsMm, 'gaps')) finite(each, 'gap');
+  for (const each of many(wallsMm, 'walls')) aboveZero(each, 'wall');
   finite(targetMm, 'target');
   const stock = stockOf(wallsMm, more.counts ?? null, gapsMm.length);
   const apart = notBelowZero(more.mostApartMm ?? 0, 'most apart');
-  const pairs = pairsOf(wallsMm, typeof more.mostApartMm === 'number' ? apart : Infinity);
+  const pairs = pairsOf(wallsMm, isGiven(more.mostApartMm) ? apart : Infinity);
   /** @param {number} gap @param {Pair} pair */
   const off = (gap, [one, other]) => gap - Number(wallsMm[one]) - Number(wallsMm[other]) - targetMm;
   const table = gapsMm.map((gap) => pairs.map((pair) => off(gap, pair)));
@@ -138,11 +139,13 @@ function without(left, pair) {
  */
 function stockOf(walls, counts, places) {
   if (!places) throw new NoPlaces();
-  if (counts && counts.length !== walls.length)
+  if (counts !== null && many(counts, 'counts').length !== walls.length)
     throw new CountsDiffer({ what: 'count', of: 'wall' });
-  const many = walls.map((_, i) => (counts ? count(Number(counts[i]), 'count') : 1));
-  const pieces = sum(many);
+  const often = walls.map((_, i) =>
+    counts ? count(/** @type {number} */ (counts[i]), 'count') : 1,
+  );
+  const pieces = sum(often);
   const wanted = 2 * places;
   if (pieces < wanted) throw new TooFewPieces({ pieces, places, missing: wanted - pieces });
-  return many.map((each) => Math.min(each, wanted));
+  return often.map((each) => Math.min(each, wanted));
 }

@@ -1,5 +1,6 @@
 /** Fasteners that stand where somebody put them: an order from the middle outwards, and a drawing. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { finite } from './amounts.js';
 import { EDGE, HEIGHT, MOST, NoFasteners, TOP, TooManyFasteners, WIDTH } from './sequence.js';
 
@@ -75,11 +76,11 @@ function outline(places) {
  * @returns {[number, number][]}
  */
 function checked(points) {
-  if (points.length < 1) throw new NoFasteners();
+  if (many(points, 'points').length < 1) throw new NoFasteners();
   if (points.length > MOST) throw new TooManyFasteners({ count: points.length });
   const seen = new Map();
   return points.map((point, index) => {
-    if (point.length !== 2) throw new PointUnclear({ number: index + 1 });
+    if (many(point, 'point').length !== 2) throw new PointUnclear({ number: index + 1 });
     const [x, y] = /** @type {[number, number]} */ (point.map((each) => finite(each, 'place')));
     const key = `${x},${y}`;
     if (seen.has(key)) throw new PointsMeet({ one: seen.get(key), other: index + 1 });

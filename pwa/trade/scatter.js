@@ -3,6 +3,7 @@
  * Numbers of one call stand in one unit, whatever is measured; so does what comes out.
  */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { aboveZero, count, finite, notBelowZero } from './amounts.js';
 import { sum } from './dimension.js';
 
@@ -33,8 +34,8 @@ export class NothingToPool extends TradeError {
  * @param {readonly number[]} degreesOfFreedom
  */
 export function pooled(sumsOfSquares, degreesOfFreedom) {
-  if (!sumsOfSquares.length) throw new NothingToPool();
-  if (sumsOfSquares.length !== degreesOfFreedom.length) {
+  if (!many(sumsOfSquares, 'sums of squares').length) throw new NothingToPool();
+  if (sumsOfSquares.length !== many(degreesOfFreedom, 'degrees of freedom').length) {
     throw new ListsDiffer({ one: 'Sums of squares', other: 'degrees of freedom' });
   }
   const squares = sum(sumsOfSquares.map((each) => notBelowZero(each, 'sum of squares')));
@@ -52,7 +53,7 @@ export function pooled(sumsOfSquares, degreesOfFreedom) {
  * @param {readonly number[]} counts
  */
 export function pooledDeviations(deviations, counts) {
-  if (deviations.length !== counts.length) {
+  if (many(deviations, 'deviations').length !== many(counts, 'counts').length) {
     throw new ListsDiffer({ one: 'Standard deviations', other: 'numbers of repeats' });
   }
   const freedom = counts.map((each) => count(each, 'repeats', 2) - 1);
@@ -69,7 +70,8 @@ export function pooledDeviations(deviations, counts) {
  * @param {number} readingsADay
  */
 export function days(dailyMeans, dailyStandardDeviations, readingsADay) {
-  if (dailyMeans.length < 2) throw new TooFewDays();
+  if (many(dailyMeans, 'daily means').length < 2) throw new TooFewDays();
+  many(dailyStandardDeviations, 'daily standard deviations');
   if (dailyMeans.length !== dailyStandardDeviations.length) {
     throw new ListsDiffer({ one: 'Daily means', other: 'daily standard deviations' });
   }

@@ -1,5 +1,6 @@
 /** In which order the fasteners of a joint are tightened, and where they are drawn. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { count as counted, finite } from './amounts.js';
 
 export const PATTERNS = Object.freeze(['circle', 'rows', 'line', 'points']);
@@ -62,7 +63,7 @@ export function order(pattern, count, rows = 2) {
  * @param {T[]} tightening
  */
 export function loosening(tightening) {
-  return [...tightening].reverse();
+  return [...many(tightening, 'order')].reverse();
 }
 
 /**

@@ -1,5 +1,6 @@
 /** How far a bore or journal is from round and straight, how a shaft runs, what wear has taken. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { aboveZero, finite } from './amounts.js';
 import { sum } from './dimension.js';
 
@@ -58,7 +59,7 @@ export function outOfRound(planeMm) {
  * @param {readonly (readonly number[])[]} planesMm
  */
 export function outOfRoundOfPlanes(planesMm) {
-  if (!planesMm.length) throw new TooFewPlanes();
+  if (!many(planesMm, 'planes').length) throw new TooFewPlanes();
   return Math.max(...planesMm.map(outOfRound));
 }
 
@@ -85,7 +86,7 @@ export function taperAlong(planesMm) {
  * @param {readonly number[]} dialMm
  */
 export function runOut(dialMm) {
-  if (dialMm.length < 2) throw new TooFewStations();
+  if (many(dialMm, 'dial').length < 2) throw new TooFewStations();
   const total = spread(dialMm.map((each) => finite(each, 'dial')));
   return Object.freeze({ run_out_mm: total, eccentricity_mm: total / 2 });
 }
@@ -114,13 +115,14 @@ function spread(listed) {
 
 /** @param {readonly number[]} plane */
 function diameters(plane) {
-  if (plane.length < 2) throw new TooFewDirections();
+  if (many(plane, 'plane').length < 2) throw new TooFewDirections();
   return plane.map((each) => aboveZero(each, 'diameter'));
 }
 
 /** @param {readonly (readonly number[])[]} planes */
 function alikePlanes(planes) {
-  if (planes.length < 2) throw new TooFewPlanes();
+  if (many(planes, 'planes').length < 2) throw new TooFewPlanes();
+  for (const plane of planes) many(plane, 'plane');
   const wide = planes[0]?.length ?? 0;
   if (!wide || planes.some((each) => each.length !== wide)) throw new DirectionsDiffer();
   return planes.map((plane) => plane.map((each) => aboveZero(each, 'diameter')));

@@ -1,5 +1,6 @@
 /** What a torque wrench can be trusted with: its range, its permitted deviation, its age. */
 import { TradeError } from '../errors.js';
+import { isGiven } from './alike.js';
 import { aboveZero, count, finite } from './amounts.js';
 import { compare, parseNumber } from './units.js';
 
@@ -123,12 +124,11 @@ export function applied(settingNm, share) {
 export function settable(wantedNm, graduationNm, leastNm, mostNm) {
   if (!(finite(graduationNm, 'graduation') > 0)) throw new GraduationUnclear();
   aboveZero(wantedNm, 'wanted');
-  const first = finite(leastNm ?? 0, 'least');
+  const first = isGiven(leastNm) ? finite(leastNm, 'least') : 0;
   const near = Math.max(0, Math.floor((wantedNm - first) / graduationNm + 0.5 + ROUNDING));
-  const top =
-    typeof mostNm === 'number'
-      ? Math.floor((finite(mostNm, 'most') - first) / graduationNm + ROUNDING)
-      : near;
+  const top = isGiven(mostNm)
+    ? Math.floor((finite(mostNm, 'most') - first) / graduationNm + ROUNDING)
+    : near;
   const mark = first + Math.min(near, top) * graduationNm;
   return Object.freeze({ settable_N_m: mark, error: (mark - wantedNm) / wantedNm });
 }
@@ -140,7 +140,7 @@ export function settable(wantedNm, graduationNm, leastNm, mostNm) {
  */
 export function rangeLow(mostNm, lowestMarkNm) {
   aboveZero(mostNm, 'most');
-  if (lowestMarkNm === null || lowestMarkNm === undefined) return mostNm / 5;
+  if (!isGiven(lowestMarkNm)) return mostNm / 5;
   return aboveZero(lowestMarkNm, 'lowest mark');
 }
 

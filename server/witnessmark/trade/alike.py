@@ -3,12 +3,37 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TypeVar
 
 import pint
 
+from witnessmark.errors import TradeError
 from witnessmark.trade import amounts, units
 from witnessmark.trade.unit_errors import NoQuantity, WrongQuantity
 from witnessmark.trade.units import Quantity
+
+Each = TypeVar("Each")
+
+
+class NotAList(TradeError):
+    """One thing, or none, where several belong."""
+
+    code = "amount-no-list"
+    says = "The {what} must be a list."
+    next_step = "Give them all, one after the other."
+
+
+def many(listed: Sequence[Each], what: str) -> Sequence[Each]:
+    """The list, if it is one.
+
+    raises: NotAList.
+    source: definition
+    >>> many([1, 2], "gaps")
+    [1, 2]
+    """
+    if not isinstance(listed, list | tuple):
+        raise NotAList(what=what)
+    return listed
 
 
 def size(amount: Quantity, first: Quantity, what: str) -> float:
@@ -38,7 +63,7 @@ def sizes(listed: Sequence[Quantity], what: str) -> list[float]:
     >>> sizes([units.quantity(2, "mm"), units.quantity(500, "µm")], "length")
     [2.0, 0.5]
     """
-    return [size(each, listed[0], what) for each in listed]
+    return [size(each, listed[0], what) for each in many(listed, what)]
 
 
 def like(number: float, first: Quantity) -> Quantity:

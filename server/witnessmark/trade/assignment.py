@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from scipy.optimize import linear_sum_assignment
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import amounts
+from witnessmark.trade import alike, amounts
 
 MOST_ROWS, MOST_COLUMNS = 100, 2000
 
@@ -45,10 +45,10 @@ def cheapest(costs: Sequence[Sequence[float]]) -> list[int]:
     >>> cheapest([[4, 1, 3], [2, 0, 5]])
     [1, 0]
     """
-    if not costs:
+    if not alike.many(costs, "costs"):
         return []
-    rows, columns = len(costs), len(costs[0])
-    if any(len(row) != columns for row in costs):
+    rows, columns = len(costs), len(alike.many(costs[0], "costs"))
+    if any(len(alike.many(row, "costs")) != columns for row in costs):
         raise RowsUneven()
     if rows > columns:
         raise TooManyRows(rows=rows, columns=columns)

@@ -101,8 +101,10 @@ def choose(
     >>> [each.piece for each in found.places]
     [3, 1]
     """
-    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in gaps]
-    thick = [amounts.above_zero(alike.mm(each, "stock"), "stock") for each in stock]
+    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in alike.many(gaps, "gaps")]
+    thick = [
+        amounts.above_zero(alike.mm(each, "stock"), "stock") for each in alike.many(stock, "stock")
+    ]
     aims = _targets(target, len(rooms))
     times = amounts.count(pieces, "pieces", 1)
     listed = _pieces(thick, counts, len(rooms))
@@ -165,7 +167,7 @@ def _targets(target: Quantity | Sequence[Quantity], places: int) -> list[float]:
 
 def _pieces(thick: list[float], counts: Sequence[int] | None, places: int) -> list[int]:
     """The stock piece by piece; more of one than there are places changes nothing."""
-    if counts is not None and len(counts) != len(thick):
+    if counts is not None and len(alike.many(counts, "counts")) != len(thick):
         raise CountsDiffer(what="count", of="thickness")
     many = [1] * len(thick) if counts is None else [amounts.count(each, "count") for each in counts]
     if sum(many) < places:

@@ -89,7 +89,7 @@ def from_limit(permitted_error: Quantity, shape: str = "rectangular") -> Quantit
     >>> round(units.magnitude(from_limit(units.quantity(0.02, "mm")), "mm"), 7)
     0.011547
     """
-    if shape not in SHAPES:
+    if not isinstance(shape, str) or shape not in SHAPES:
         raise ShapeUnknown(shape=shape)
     width = alike.size(permitted_error, permitted_error, "permitted error")
     half = amounts.not_below_zero(width, "permitted error")
@@ -106,7 +106,7 @@ def combined(parts: Sequence[Quantity]) -> Quantity:
     >>> round(units.magnitude(combined(parts), "mm"), 9)
     0.005
     """
-    if not parts:
+    if not alike.many(parts, "parts"):
         raise NoParts()
     listed = [
         amounts.not_below_zero(each, "uncertainty") for each in alike.sizes(parts, "uncertainty")
@@ -139,7 +139,7 @@ def repeats(values: Sequence[Quantity]) -> Repeats:
     >>> round(units.magnitude(found.mean, "mm"), 4)
     12.704
     """
-    if len(values) < len("ab"):
+    if len(alike.many(values, "readings")) < len("ab"):
         raise TooFewRepeats()
     listed = alike.sizes(values, "reading")
     mean = math.fsum(listed) / len(listed)
@@ -170,7 +170,7 @@ def reading(
     >>> round(units.magnitude(found.standard_uncertainty, "mm"), 9)
     0.011902381
     """
-    if not values:
+    if not alike.many(values, "readings"):
         raise NoParts()
     amounts.finite(alike.size(values[0], values[0], "reading"), "reading")
     parts = [] if resolution is None else [from_resolution(resolution)]

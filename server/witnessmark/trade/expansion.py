@@ -55,7 +55,7 @@ def typical(material: str) -> Quantity:
     >>> units.magnitude(typical("steel"), "µm/(m·K)")
     11.5
     """
-    if material not in TYPICAL:
+    if not isinstance(material, str) or material not in TYPICAL:
         raise MaterialUnknown(material=material)
     return units.quantity(TYPICAL[material], "µm/(m·K)")
 

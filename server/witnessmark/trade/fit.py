@@ -103,7 +103,7 @@ def oil_clearance(
     """
     outer = amounts.above_zero(alike.mm(housing, "housing"), "housing")
     inner = amounts.above_zero(alike.mm(journal, "journal"), "journal")
-    if len(walls) != len("ab"):
+    if len(alike.many(walls, "walls")) != len("ab"):
         raise TwoWalls()
     both = [amounts.above_zero(alike.mm(each, "wall"), "wall") for each in walls]
     room = outer - both[0] - both[1] - inner

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from witnessmark.trade import amounts
+from witnessmark.trade import alike, amounts
 from witnessmark.trade.gauge_errors import (
     MethodUnknown,
     NoSpread,
@@ -159,8 +159,9 @@ def good_enough(share: float) -> Literal["good", "may-do", "not-good-enough"]:
 
 
 def _checked(readings: Readings) -> tuple[int, int, int]:
-    repeats = {len(person) for person in readings}
-    parts = {len(repeat) for person in readings for repeat in person}
+    people = [alike.many(person, "readings") for person in alike.many(readings, "readings")]
+    repeats = {len(person) for person in people}
+    parts = {len(alike.many(repeat, "readings")) for person in people for repeat in person}
     if len(readings) < FEWEST or min(repeats) < FEWEST or not parts or min(parts) < FEWEST:
         raise StudyTooSmall()
     if len(repeats) > 1 or len(parts) > 1:

@@ -66,7 +66,7 @@ def guard_band(standard_uncertainty: Quantity, rule: str = "expanded") -> Quanti
     >>> [units.magnitude(guard_band(u, rule), "mm") for rule in GUARD_RULES]
     [0.002, 0.00165]
     """
-    if rule not in GUARD_RULES:
+    if not isinstance(rule, str) or rule not in GUARD_RULES:
         raise GuardRuleUnknown(rule=rule)
     size = alike.size(standard_uncertainty, standard_uncertainty, "uncertainty")
     u = amounts.not_below_zero(size, "uncertainty")

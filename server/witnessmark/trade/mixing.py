@@ -87,8 +87,10 @@ def choose(
     >>> [each.shells for each in found.places]
     [(1, 1), (1, 2)]
     """
-    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in gaps]
-    thick = [amounts.above_zero(alike.mm(each, "wall"), "wall") for each in walls]
+    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in alike.many(gaps, "gaps")]
+    thick = [
+        amounts.above_zero(alike.mm(each, "wall"), "wall") for each in alike.many(walls, "walls")
+    ]
     aim = amounts.finite(alike.mm(target, "target"), "target")
     stock = _stock(thick, counts, len(rooms))
     apart = math.inf
@@ -148,7 +150,7 @@ def _without(left: Left, pair: Pair) -> Left | None:
 def _stock(thick: list[float], counts: Sequence[int] | None, places: int) -> Left:
     if not places:
         raise choosing.NoPlaces()
-    if counts is not None and len(counts) != len(thick):
+    if counts is not None and len(alike.many(counts, "counts")) != len(thick):
         raise choosing.CountsDiffer(what="count", of="wall")
     many = [1] * len(thick) if counts is None else [amounts.count(each, "count") for each in counts]
     wanted = 2 * places

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import amounts, sequence
+from witnessmark.trade import alike, amounts, sequence
 
 Point = Sequence[float]
 _DIGITS = 9
@@ -83,13 +83,13 @@ def _outline(places: list[tuple[float, float]]) -> tuple[float, float, float, fl
 
 
 def _checked(points: Sequence[Point]) -> list[tuple[float, float]]:
-    if not points:
+    if not alike.many(points, "points"):
         raise sequence.NoFasteners()
     if len(points) > sequence.MOST:
         raise sequence.TooManyFasteners(count=len(points))
     seen: dict[tuple[float, float], int] = {}
     for number, point in enumerate(points, 1):
-        if len(point) != len("xy"):
+        if len(alike.many(point, "point")) != len("xy"):
             raise PointUnclear(number=number)
         x, y = (amounts.finite(each, "place") for each in point)
         if (x, y) in seen:

@@ -87,7 +87,7 @@ def plausible(fit: str, reading: Quantity, size: Quantity | None = None) -> Band
     >>> found.plausible, round(units.magnitude(found.high, "mm"), 6), found.mark
     (True, 0.0855, 'rule of thumb')
     """
-    if fit not in BANDS:
+    if not isinstance(fit, str) or fit not in BANDS:
         raise FitUnknown(fit=fit)
     rule = BANDS[fit]
     times = 1.0

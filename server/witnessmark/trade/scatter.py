@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import amounts
+from witnessmark.trade import alike, amounts
 
 
 class ListsDiffer(TradeError):
@@ -69,9 +69,9 @@ def pooled(sums_of_squares: Sequence[float], degrees_of_freedom: Sequence[float]
     >>> round(pooled([0.48115, 0.69209], [60, 60]).repeatability, 6)
     0.098879
     """
-    if not sums_of_squares:
+    if not alike.many(sums_of_squares, "sums of squares"):
         raise NothingToPool()
-    if len(sums_of_squares) != len(degrees_of_freedom):
+    if len(sums_of_squares) != len(alike.many(degrees_of_freedom, "degrees of freedom")):
         raise ListsDiffer(one="Sums of squares", other="degrees of freedom")
     squares = math.fsum(amounts.not_below_zero(each, "sum of squares") for each in sums_of_squares)
     freedom = math.fsum(
@@ -88,7 +88,7 @@ def pooled_deviations(deviations: Sequence[float], counts: Sequence[int]) -> Poo
     >>> round(pooled_deviations([1.0, 2.0], [3, 5]).repeatability, 6)
     1.732051
     """
-    if len(deviations) != len(counts):
+    if len(alike.many(deviations, "deviations")) != len(alike.many(counts, "counts")):
         raise ListsDiffer(one="Standard deviations", other="numbers of repeats")
     freedom = [amounts.count(each, "repeats", 2) - 1 for each in counts]
     squares = [
@@ -109,16 +109,14 @@ def days(
     >>> round(found.repeatability, 6), round(found.between_days, 6)
     (0.1, 0.132288)
     """
-    if len(daily_means) < len("ab"):
+    if len(alike.many(daily_means, "daily means")) < len("ab"):
         raise TooFewDays()
-    if len(daily_means) != len(daily_standard_deviations):
+    spreads = alike.many(daily_standard_deviations, "daily standard deviations")
+    if len(daily_means) != len(spreads):
         raise ListsDiffer(one="Daily means", other="daily standard deviations")
     a_day = amounts.count(readings_a_day, "readings a day", 2)
     means = [amounts.finite(each, "daily mean") for each in daily_means]
-    squares = [
-        amounts.not_below_zero(each, "standard deviation") ** 2
-        for each in daily_standard_deviations
-    ]
+    squares = [amounts.not_below_zero(each, "standard deviation") ** 2 for each in spreads]
     within = math.fsum(squares) / len(squares)
     mean = math.fsum(means) / len(means)
     of_means = math.fsum((each - mean) ** 2 for each in means) / (len(means) - 1)

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import amounts
+from witnessmark.trade import alike, amounts
 
 PATTERNS = ("circle", "rows", "line", "points")
 MOST = 400
@@ -80,11 +80,12 @@ def order(pattern: str, count: int, rows: int = 2) -> list[int]:
 def loosening(tightening: list[int]) -> list[int]:
     """The order of loosening: the reverse, so that the last is the first to give.
 
+    raises: alike.NotAList.
     source: ASME PCC-1 (2013, 2019), from memory; common practice for rows
     >>> loosening(order("circle", 4))
     [4, 2, 3, 1]
     """
-    return tightening[::-1]
+    return list(alike.many(tightening, "order"))[::-1]
 
 
 def positions(pattern: str, count: int, rows: int = 2) -> list[tuple[int, int]]:

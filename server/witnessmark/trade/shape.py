@@ -108,7 +108,7 @@ def out_of_round_of_planes(planes: Sequence[Plane]) -> Quantity:
     >>> round(units.magnitude(out_of_round_of_planes(planes), "mm"), 6)
     0.02
     """
-    if not planes:
+    if not alike.many(planes, "planes"):
         raise TooFewPlanes()
     return alike.of_mm(max(max(each) - min(each) for each in map(_diameters, planes)))
 
@@ -156,7 +156,7 @@ def run_out(dial: Sequence[Quantity]) -> RunOut:
     >>> [round(units.magnitude(each, "mm"), 6) for each in (found.run_out, found.eccentricity)]
     [0.035, 0.0175]
     """
-    if len(dial) < len("ab"):
+    if len(alike.many(dial, "dial")) < len("ab"):
         raise TooFewStations()
     listed = [alike.mm(each, "dial") for each in dial]
     total = max(listed) - min(listed)
@@ -195,14 +195,16 @@ def wear(
 
 
 def _diameters(plane: Plane) -> list[float]:
-    if len(plane) < len("ab"):
+    if len(alike.many(plane, "plane")) < len("ab"):
         raise TooFewDirections()
     return [amounts.above_zero(alike.mm(each, "diameter"), "diameter") for each in plane]
 
 
 def _alike_planes(planes: Sequence[Plane]) -> list[list[float]]:
-    if len(planes) < len("ab"):
+    if len(alike.many(planes, "planes")) < len("ab"):
         raise TooFewPlanes()
+    for plane in planes:
+        alike.many(plane, "plane")
     if not planes[0] or len({len(each) for each in planes}) > 1:
         raise DirectionsDiffer()
     return [

@@ -14,7 +14,9 @@ const days = (given) =>
 
 function judged(given, { lengths, told }) {
   const rule = /1\.65|one-sided/.test(given.rule ?? '') ? 'one-sided' : 'expanded';
-  const guard = lengths.guard_band ?? limits.guardBand(lengths.standard_uncertainty, rule);
+  const u = lengths.standard_uncertainty;
+  const wide = lengths.guard_band ?? lengths.expanded_uncertainty;
+  const guard = wide ?? (given.k ? dimension.expanded(u, given.k) : limits.guardBand(u, rule));
   const found = limits.judge(lengths.reading, lengths.lower ?? null, lengths.upper ?? null, guard);
   return { verdict: found.lies.replaceAll('-', ' '), ...told('guard_band', guard) };
 }

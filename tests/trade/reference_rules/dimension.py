@@ -30,7 +30,9 @@ def days(given: Given) -> Given:
 
 def judged(given: Given) -> Given:
     made = named(given)
-    guard = made.amounts.get("guard_band")
+    guard = made.amounts.get("guard_band", made.amounts.get("expanded_uncertainty"))
+    if guard is None and "k" in given:
+        guard = dimension.expanded(made.amounts["standard_uncertainty"], given["k"])
     if guard is None:
         one_sided = "1.65" in given.get("rule", "") or "one-sided" in given.get("rule", "")
         rule = "one-sided" if one_sided else "expanded"

@@ -55,19 +55,20 @@ def settable(made: Given, ending: str, word: str) -> Given:
 
 def in_range(given: Given) -> Given:
     ends = [
-        next((Measured(f"{v:g}", TORQUES[e]) for e in TORQUES if (v := given.get(k + e))), None)
+        next((Measured(str(v), TORQUES[e]) for e in TORQUES if (v := given.get(k + e))), None)
         for k in ("wanted", "range_low", "range_high")
     ]
     return {"in_range": ends[0] is not None and wrench.in_range(ends[0], ends[1], ends[2])}
 
 
 def permitted(given: Given) -> Given:
-    most = given["largest_torque_N_m"]
-    return {"permitted_deviation": wrench.permitted(Measured(f"{most:g}", "N·m"))}
+    ending = next(each for each in TORQUES if f"largest_torque{each}" in given)
+    most = Measured(str(given[f"largest_torque{ending}"]), TORQUES[ending])
+    return {"permitted_deviation": wrench.permitted(most)}
 
 
 def BY_SHAPE(given: Given) -> Given:  # noqa: N802 - the frame's name for it
-    if "largest_torque_N_m" in given:
+    if any(key.startswith("largest_torque") for key in given):
         return permitted(given)
     if any(key.startswith("range_") for key in given):
         return in_range(given)
