@@ -76,7 +76,8 @@ export function judge(reading, lower, upper, guard) {
  */
 export function shareOfLimits(guard, lower, upper) {
   notBelowZero(guard, 'guard band');
-  if (finite(lower, 'lower limit') >= finite(upper, 'upper limit')) throw new LimitsCrossed({ lower, upper });
+  if (finite(lower, 'lower limit') >= finite(upper, 'upper limit'))
+    throw new LimitsCrossed({ lower, upper });
   return (2 * guard) / (upper - lower);
 }
 

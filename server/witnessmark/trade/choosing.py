@@ -101,10 +101,7 @@ def choose(
     >>> [each.piece for each in found.places]
     [3, 1]
     """
-    rooms = [amounts.finite(alike.mm(each, "gap"), "gap") for each in alike.many(gaps, "gaps")]
-    thick = [
-        amounts.above_zero(alike.mm(each, "stock"), "stock") for each in alike.many(stock, "stock")
-    ]
+    rooms, thick = _lengths(gaps, stock)
     aims = _targets(target, len(rooms))
     times = amounts.count(pieces, "pieces", 1)
     listed = _pieces(thick, counts, len(rooms))
@@ -118,6 +115,14 @@ def choose(
         for row, column in enumerate(columns)
     ]
     return _summed(placed, [abs(each) for each in fits if each is not None])
+
+
+def _lengths(
+    gaps: Sequence[Quantity], stock: Sequence[Quantity]
+) -> tuple[list[float], list[float]]:
+    rooms = [alike.mm(each, "gap") for each in alike.many(gaps, "gaps")]
+    thick = [alike.mm(each, "stock") for each in alike.many(stock, "stock")]
+    return rooms, [amounts.above_zero(each, "stock") for each in thick]
 
 
 def _assigned(
