@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'd49dd197c7bb';
+const VERSION = '1e691a2abd3b';
 
 /** @type {string[]} */
 const FILES = [
@@ -241,6 +241,7 @@ const FILES = [
   '/store/database.js',
   '/store/file.js',
   '/store/fold.js',
+  '/store/held.js',
   '/store/index.js',
   '/store/keep.js',
   '/store/names.js',
@@ -268,6 +269,7 @@ const FILES = [
   '/store/workshops.js',
   '/store/zip.js',
   '/trade/adapter.js',
+  '/trade/alike.js',
   '/trade/amounts.js',
   '/trade/beta.js',
   '/trade/compression_ratio.js',

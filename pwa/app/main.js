@@ -10,6 +10,7 @@ import { watchDemo } from './frame/demo.js';
 import { html } from './frame/html.js';
 import { watchGlass } from './press.js';
 import { startRouter } from './router.js';
+import { loadAhead } from './routes.js';
 import { readSettings, settings, wearSettings } from './settings.js';
 
 async function start() {
@@ -29,6 +30,7 @@ async function start() {
     page.replaceChildren();
     render(html`<${App} store=${store} />`, page);
     watchUpdates(store);
+    loadAhead();
   } catch (error) {
     page.replaceChildren();
     render(html`<${Broken} what="store" />`, page);

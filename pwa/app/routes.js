@@ -80,6 +80,9 @@ export function matchRoute(path) {
   return { name: 'lost', params: {} };
 }
 
+/** Where a label leads, and where people go from there. */
+const NEAR = ['part', 'holder', 'code', 'scan', 'joint', 'inspect', 'tonight', 'find', 'reading'];
+
 /** @type {Map<string, any>} */
 const loaded = new Map();
 
@@ -90,4 +93,18 @@ export const screenOf = (name) => loaded.get(name) ?? null;
 export async function loadScreen(name) {
   if (!loaded.has(name)) loaded.set(name, (await import(`./screens/${name}.js`)).screen);
   return loaded.get(name);
+}
+
+/** Loads the screens that are opened most, one after another, whenever the page has nothing to do. */
+export function loadAhead() {
+  const idle = globalThis.requestIdleCallback ?? ((fn) => setTimeout(fn, 200));
+  const next = (/** @type {number} */ at) =>
+    idle(async () => {
+      const name = NEAR[at];
+      if (name === undefined) return;
+      // One that does not come now is asked for again when it is opened.
+      await loadScreen(name).catch(() => undefined);
+      next(at + 1);
+    });
+  next(0);
 }

@@ -12,6 +12,7 @@ import { put, read, write } from './transaction.js';
  * @typedef {import('./types.js').Pairing} Pairing
  * @typedef {{world: World, name: string, state: ReturnType<typeof makeState>,
  *   open: () => Promise<Database>, closed: () => void, by: () => string,
+ *   writes: number, wrote: () => void,
  *   settings: Map<string, any>, pairing: Pairing|null,
  *   listeners: Set<(touched: Set<string>) => void>, poke: () => void, stirred: () => boolean,
  *   say: (message: any) => void, line: () => import('./wire.js').Line,
@@ -67,6 +68,11 @@ export function makeCore(world, name) {
     },
     closed: () => {
       opening = null;
+      core.wrote();
+    },
+    writes: 0,
+    wrote: () => {
+      core.writes += 1;
     },
     by: () => core.settings.get('by') ?? '',
     line: () => ({
@@ -95,6 +101,7 @@ export function makeCore(world, name) {
  */
 export async function tell(core, touched, ours) {
   const ids = new Set(touched);
+  core.wrote();
   if (ours) core.say({ changed: [...ids] });
   await core.refresh();
   core.state.changed.value += 1;

@@ -111,10 +111,11 @@ function store(tx, id, subject) {
 /**
  * Recomputes these subjects from their entries, as this transaction sees them.
  * @param {Tx} tx @param {Iterable<string>} ids
+ * @param {Map<string, Kept[]>} [known] all entries of a subject, where they are at hand already
  */
-export async function refold(tx, ids) {
+export async function refold(tx, ids, known) {
   const wanted = [...ids].filter((id) => id !== '');
-  const found = await Promise.all(wanted.map((id) => rowsOf(tx, id)));
+  const found = await Promise.all(wanted.map((id) => known?.get(id) ?? rowsOf(tx, id)));
   wanted.forEach((id, at) => {
     store(tx, id, folded(id, /** @type {Kept[]} */ (found[at])));
   });

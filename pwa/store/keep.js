@@ -3,9 +3,9 @@
 import { canonical } from '../log/clean.js';
 import { take } from '../log/entry.js';
 import { clockOf, idOf, keepClock, later, ticked } from './clock.js';
-import { refold } from './fold.js';
+import { refold, rowsOf } from './fold.js';
 import { notePhotos } from './photo_rows.js';
-import { placeRows, rowOf } from './place.js';
+import { orphansOf, placeRows, rowOf, STRIKE_OUT } from './place.js';
 import { KEEPING } from './schema.js';
 import { put, write } from './transaction.js';
 
@@ -13,6 +13,7 @@ import { put, write } from './transaction.js';
  * @typedef {import('./types.js').Entry} Entry
  * @typedef {import('./types.js').Draft} Draft
  * @typedef {import('./types.js').Clock} Clock
+ * @typedef {import('./types.js').Kept} Kept
  * @typedef {import('./types.js').Tx} Tx
  */
 
@@ -49,17 +50,47 @@ function made(core, draft, clock) {
  */
 export async function keep(core, drafts, also) {
   const kept = await write(core, KEEPING, 'strict', async (tx) => {
+    const ahead = askAhead(tx, drafts);
     const entries = await numbered(core, tx, drafts);
-    const touched = await add(
-      tx,
-      entries.map((entry) => rowOf(entry, take(entry).text)),
-    );
+    const rows = entries.map((entry) => rowOf(entry, take(entry).text));
+    const touched = await add(tx, rows, ahead.orphans);
     for (const id of also ? await also(tx, entries) : []) touched.add(id);
-    await refold(tx, touched);
+    const known = also ? undefined : await atHand(ahead, rows);
+    await refold(tx, touched, known);
     return { entries, touched };
   });
   core.changed(kept.touched);
   return kept.entries;
+}
+
+/**
+ * Asks at once for all that the entries will need, so that the disk is waited for one time only.
+ * @param {Tx} tx @param {Draft[]} drafts
+ * @returns {{orphans: ReturnType<typeof orphansOf>, rows: Map<string, Promise<Kept[]>>}}
+ */
+function askAhead(tx, drafts) {
+  const ids = drafts.map(({ heading, about }) => (heading === STRIKE_OUT ? undefined : about));
+  const known = [...new Set(ids)].filter((id) => id !== undefined);
+  const rows = new Map(known.map((id) => [id, rowsOf(tx, id)]));
+  for (const one of rows.values()) one.catch(() => undefined);
+  return { orphans: orphansOf(tx), rows };
+}
+
+/**
+ * All entries of the things that drafts named: those read before, and the new ones. Empty while
+ * strike-outs wait for their target, because then other rows change too.
+ * @param {ReturnType<typeof askAhead>} ahead @param {Kept[]} fresh
+ * @returns {Promise<Map<string, Kept[]>>}
+ */
+async function atHand(ahead, fresh) {
+  const known = new Map();
+  if ((await ahead.orphans).length) return known;
+  for (const [id, asked] of ahead.rows) {
+    const mine = fresh.filter(({ subject }) => subject === id);
+    const ids = new Set(mine.map((row) => row.id));
+    known.set(id, [...(await asked).filter((row) => !ids.has(row.id)), ...mine]);
+  }
+  return known;
 }
 
 /** @param {import('./core.js').Core} core @param {Tx} tx @param {Draft[]} drafts */
@@ -75,11 +106,11 @@ async function numbered(core, tx, drafts) {
   return entries;
 }
 
-/** @param {Tx} tx @param {import('./types.js').Kept[]} rows */
-async function add(tx, rows) {
+/** @param {Tx} tx @param {Kept[]} rows @param {ReturnType<typeof orphansOf>} [orphans] */
+async function add(tx, rows, orphans) {
   for (const { id } of rows) put(tx, 'outbox', { id });
   await notePhotos(tx, rows);
-  return placeRows(tx, rows);
+  return placeRows(tx, rows, orphans);
 }
 
 /**

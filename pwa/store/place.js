@@ -5,6 +5,7 @@ import { put, remove } from './transaction.js';
 /**
  * @typedef {import('./types.js').Tx} Tx
  * @typedef {import('./types.js').Kept} Kept
+ * @typedef {{id: string, target: string}} Orphan
  */
 
 export const STRIKE_OUT = 'strike-out';
@@ -36,10 +37,10 @@ async function subjectOf(tx, row, batch, seen) {
 
 /**
  * Strike-outs that waited for one of these rows find their subject now.
- * @param {Tx} tx @param {Kept[]} rows @returns {Promise<string[]>} the subjects touched
+ * @param {Tx} tx @param {Kept[]} rows @param {Promise<Orphan[]>} asked @returns {Promise<string[]>} the subjects touched
  */
-async function settleOrphans(tx, rows) {
-  const orphans = await tx.objectStore('orphan').getAll();
+async function settleOrphans(tx, rows, asked) {
+  const orphans = await asked;
   if (!orphans.length) return [];
   /** @type {Map<string, string[]>} */
   const waiting = new Map();
@@ -58,11 +59,16 @@ async function settleOrphans(tx, rows) {
   return touched;
 }
 
+/** Strike-outs whose target has not come yet. @param {Tx} tx @returns {Promise<Orphan[]>} */
+export const orphansOf = (tx) => tx.objectStore('orphan').getAll();
+
 /**
  * Gives every row its subject and writes it.
- * @param {Tx} tx @param {Kept[]} rows @returns {Promise<Set<string>>} the subjects touched
+ * @param {Tx} tx @param {Kept[]} rows
+ * @param {Promise<Orphan[]>} [orphans] where they have been asked for already
+ * @returns {Promise<Set<string>>} the subjects touched
  */
-export async function placeRows(tx, rows) {
+export async function placeRows(tx, rows, orphans = orphansOf(tx)) {
   const batch = new Map(rows.map((row) => [row.id, row]));
   for (const row of rows)
     if (!row.subject) row.subject = await subjectOf(tx, row, batch, new Set());
@@ -71,7 +77,7 @@ export async function placeRows(tx, rows) {
     if (!row.subject) put(tx, 'orphan', { id: row.id, target: row.about });
   }
   const touched = new Set(rows.map((row) => row.subject));
-  for (const subject of await settleOrphans(tx, rows)) touched.add(subject);
+  for (const subject of await settleOrphans(tx, rows, orphans)) touched.add(subject);
   touched.delete('');
   return touched;
 }

@@ -12,36 +12,39 @@ import { read } from './transaction.js';
 
 const TABLES = ['subject', 'entry', 'dirty'];
 
-/** @param {Tx} tx @param {string} id @param {Set<string>} dirty @returns {Promise<Subject|null>} */
-async function load(tx, id, dirty) {
+/** @param {Tx} tx @param {string} id @param {Promise<Set<string>>} marked @returns {Promise<Subject|null>} */
+async function load(tx, id, marked) {
+  /** @type {[Set<string>, SubjectRow|undefined]} */
+  const [dirty, row] = await Promise.all([marked, tx.objectStore('subject').get(id)]);
   if (dirty.has(id)) return folded(id, await rowsOf(tx, id));
-  /** @type {SubjectRow|undefined} */
-  const row = await tx.objectStore('subject').get(id);
   return row?.value ?? null;
 }
 
-/** @param {Tx} tx @param {Set<string>} dirty what waits to be folded; it is folded for this question alone */
-export function makeReader(tx, dirty) {
+/** @param {Tx} tx @param {Promise<Set<string>>} marked what waits to be folded; it is folded for this question alone */
+export function makeReader(tx, marked) {
   /** @type {Map<string, Promise<Subject|null>>} */
   const asked = new Map();
 
   /** @param {string} id */
   function get(id) {
-    const had = asked.get(id) ?? load(tx, id, dirty);
+    const had = asked.get(id) ?? load(tx, id, marked);
     asked.set(id, had);
     return had;
   }
 
-  /** @param {SubjectRow} row */
-  function add({ id, value }) {
+  /** @param {SubjectRow} row @param {Set<string>} dirty */
+  function add({ id, value }, dirty) {
     if (!dirty.has(id) && !asked.has(id)) asked.set(id, Promise.resolve(value));
     return get(id);
   }
 
   /** @param {string} index @param {string} key @param {number} [most] @returns {Promise<Subject[]>} */
   async function rows(index, key, most) {
-    const found = await tx.objectStore('subject').index(index).getAll(key, most);
-    return present(await Promise.all(found.map(add)));
+    const [dirty, found] = await Promise.all([
+      marked,
+      tx.objectStore('subject').index(index).getAll(key, most),
+    ]);
+    return present(await Promise.all(found.map((row) => add(row, dirty))));
   }
 
   return {
@@ -69,7 +72,12 @@ const present = (subjects) => subjects.flatMap((one) => (one ? [one] : []));
  */
 export function reading(core, work) {
   return read(core, TABLES, async (tx) => {
-    const dirty = await tx.objectStore('dirty').getAllKeys();
-    return work(makeReader(tx, new Set(dirty)));
+    const dirty = tx.objectStore('dirty').getAllKeys();
+    return work(
+      makeReader(
+        tx,
+        dirty.then((ids) => new Set(ids)),
+      ),
+    );
   });
 }

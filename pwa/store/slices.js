@@ -1,6 +1,7 @@
 /** Workshops that hold only what one question needs. */
 
 import { links, Workshop } from '../log/workshop.js';
+import { makeHeld } from './held.js';
 import { reading } from './reader.js';
 
 /**
@@ -120,17 +121,25 @@ function slice(core, need) {
 }
 
 /** @param {Core} core */
-export const slices = (core) => ({
-  /** A part, its labels, places, kind, donor, build, and the joints it takes part in. @param {string} id */
-  partSlice: (id) => slice(core, (reader) => part(reader, id)),
-  /** A holder, its labels, what it stands in, what lies in it and what left it lately. @param {string} id */
-  holderSlice: (id) => slice(core, (reader) => holder(reader, id)),
-  /** A joint, the parts it clamps and is held with, and all wrenches. @param {string} id */
-  jointSlice: (id) => slice(core, (reader) => joint(reader, id)),
-  /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
-  codeSlice: (sign) => slice(core, (reader) => code(reader, sign)),
-  /** All joints, parts nobody judged yet, parts lying nowhere. */
-  tonightSlice: () => slice(core, tonight),
-  /** Everything of one heading. @param {string} word */
-  allOf: (word) => slice(core, (reader) => reader.heading(word)),
-});
+export function slices(core) {
+  const held = makeHeld(core);
+  /** @param {string} heading @param {string} id */
+  const about = (heading, id) =>
+    held.answer(`${heading} ${id}`, () =>
+      slice(core, async (reader) => BY_HEADING[heading]?.(reader, id)),
+    );
+  return {
+    /** A part, its labels, places, kind, donor, build, and the joints it takes part in. @param {string} id */
+    partSlice: (id) => about('part', id),
+    /** A holder, its labels, what it stands in, what lies in it and what left it lately. @param {string} id */
+    holderSlice: (id) => about('holder', id),
+    /** A joint, the parts it clamps and is held with, and all wrenches. @param {string} id */
+    jointSlice: (id) => about('joint', id),
+    /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
+    codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
+    /** All joints, parts nobody judged yet, parts lying nowhere. */
+    tonightSlice: () => slice(core, tonight),
+    /** Everything of one heading. @param {string} word */
+    allOf: (word) => slice(core, (reader) => reader.heading(word)),
+  };
+}

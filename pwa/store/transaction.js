@@ -4,7 +4,7 @@ import { NotKeptClosed, NotKeptFull } from '../errors.js';
 
 /**
  * @typedef {import('./types.js').Tx} Tx
- * @typedef {{open(): Promise<import('./types.js').Database>}} Base
+ * @typedef {{open(): Promise<import('./types.js').Database>, wrote?: () => void}} Base
  */
 
 /**
@@ -57,11 +57,26 @@ export async function write(base, tables, durability, work) {
   const tx = await begin(base, tables, durability);
   try {
     const result = await work(tx);
+    finished(tx);
     await tx.done;
+    base.wrote?.();
     return result;
   } catch (error) {
     const cause = await abandoned(tx, error);
     throw told(cause);
+  }
+}
+
+/**
+ * Says that nothing more comes, so that the disk need not wait until each write has been answered.
+ * @param {Tx} tx
+ */
+function finished(tx) {
+  try {
+    tx.commit?.();
+  } catch (error) {
+    // One that asked nothing is over by itself; whatever else went wrong, `done` tells.
+    if (named(error) !== 'InvalidStateError') throw error;
   }
 }
 

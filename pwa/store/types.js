@@ -29,7 +29,7 @@
  *   delete(key: any): Promise<void>, count(query?: any): Promise<number>, clear(): Promise<void>,
  *   index(name: string): {getAll(query?: any, count?: number): Promise<any[]>,
  *   getAllKeys(query?: any, count?: number): Promise<any[]>, count(query?: any): Promise<number>}}} Table
- * @typedef {{objectStore(name: string): Table, done: Promise<void>, abort(): void}} Tx
+ * @typedef {{objectStore(name: string): Table, done: Promise<void>, abort(): void, commit?(): void}} Tx
  * @typedef {{transaction(names: string[], mode: 'readonly'|'readwrite',
  *   options?: {durability?: 'strict'|'relaxed'|'default'}): Tx, close(): void, name: string}} Database
  *

@@ -102,13 +102,13 @@ class Transaction {
     return new Promise((resolve, reject) => {
       setImmediate(() => {
         if (this.closed) reject(new DOMException('aborted', 'AbortError'));
-        else this.commit();
+        else this.keep();
         resolve();
       });
     });
   }
 
-  commit() {
+  keep() {
     this.closed = true;
     this.disk.relaxed.push(...this.journal);
     if (this.strict) this.disk.relaxed = [];

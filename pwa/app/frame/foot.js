@@ -25,14 +25,20 @@ function rules(title, code) {
   }`;
 }
 
-/** Writes the foot for as long as the screen stands; a browser without margin boxes leaves it out. @param {string} title @param {string} [code] */
+/** The foot of the page that is being printed; made once, because a new sheet restyles everything. */
+const foot = new CSSStyleSheet();
+
+/** What the screen of now is, for its foot. */
+const shown = { title: '', code: /** @type {string | undefined} */ (undefined) };
+
+addEventListener('beforeprint', () => {
+  foot.replaceSync(rules(shown.title, shown.code));
+  if (!document.adoptedStyleSheets.includes(foot)) document.adoptedStyleSheets.push(foot);
+});
+
+/** The foot names this screen when it is printed; a browser without margin boxes leaves it out. @param {string} title @param {string} [code] */
 export function usePrintFoot(title, code) {
   useEffect(() => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(rules(title, code));
-    document.adoptedStyleSheets.push(sheet);
-    return () => {
-      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
-    };
+    Object.assign(shown, { title, code });
   }, [title, code]);
 }

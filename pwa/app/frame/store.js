@@ -1,6 +1,6 @@
 /** The store for every component, and questions to it that answer themselves again. */
 import { createContext } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useLayoutEffect, useState } from 'preact/hooks';
 
 /** @type {import('preact').Context<any>} */
 const StoreContext = createContext(null);
@@ -29,7 +29,8 @@ export function useAnswer(ask, about) {
   const [answer, setAnswer] = useState(
     /** @type {Answer<T>} */ ({ state: 'wait', value: null, error: null }),
   );
-  useEffect(() => {
+  // Before the first paint: what is remembered is then the first thing to be seen.
+  useLayoutEffect(() => {
     setAnswer((was) => (was.state === 'wait' ? was : { state: 'wait', value: null, error: null }));
     return keepAsking(store, ask, setAnswer);
   }, about);

@@ -1,5 +1,5 @@
 /** The address on a label: opens its record, or says what the label is instead. */
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { code as codeView } from '../../views/code.js';
 import { CodeFound, pathOf } from '../frame/code_found.js';
 import { Code, Dock, html, Page, Wait } from '../frame/index.js';
@@ -11,7 +11,8 @@ export function screen({ params, store, go }) {
   const { state, workshop } = useSlice(store, (s) => s.codeSlice(params.code), [params.code]);
   const found = workshop && codeView(workshop, params.code);
   const open = found?.says === 'thing' && found.things[0]?.here ? pathOf(found.things[0]) : null;
-  useEffect(() => {
+  // Before the paint, so that the record is the first thing to be seen.
+  useLayoutEffect(() => {
     if (open) go(open, { replace: true });
   }, [open]);
   const title = t('code.title');
