@@ -48,8 +48,8 @@ function refuseTwoMeanings(text, oneDecimalKey) {
   const last = rest[rest.length - 1];
   const whole = first + rest.slice(0, -1).join('');
   const mixed = text.includes('.') && text.includes(',');
-  const meanings = mixed
-    ? [`${whole}.${last}`, `${first}.${rest.join('')}`]
-    : [`${whole}.${last}`, whole + last];
+  const joined = [`${whole}.${last}`, whole + last];
+  if (rest.length > 1) joined.reverse();
+  const meanings = mixed ? [`${whole}.${last}`, `${first}.${rest.join('')}`] : joined;
   throw new NumberTwoMeanings({ typed: text, one: meanings[0], other: meanings[1] });
 }

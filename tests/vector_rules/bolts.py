@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import asdict
 from typing import Any
 
-from witnessmark.trade import strength, thread, torque, typed, unit_spelled, units
+from witnessmark.trade import amounts, strength, thread, torque, typed, unit_spelled, units
 from witnessmark.trade.thread_text import parse
 from witnessmark.trade.units import Measured, magnitude, quantity
 
@@ -65,6 +65,11 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "torque.against": lambda g: torque.against(*of(g, "reading", "target"), g.get("permitted")),
     "torque.asks_unit": lambda g: torque.asks_unit(*of(g, "reading", "target")),
     "torque.out_of_reason": lambda g: torque.out_of_reason(*of(g, "reading", "target")),
+    "amounts.finite": lambda g: amounts.finite(g["number"], "bore"),
+    "amounts.above_zero": lambda g: amounts.above_zero(g["number"], "bore"),
+    "amounts.not_below_zero": lambda g: amounts.not_below_zero(g["number"], "bore"),
+    "amounts.share": lambda g: amounts.share(g["number"], "bore"),
+    "amounts.count": lambda g: amounts.count(g["number"], "bore", g.get("least", 0)),
     "units.convert_difference": lambda g: units.convert_difference(g["value"], g["unit"], g["to"]),
     "units.rounded": lambda g: units.rounded(g["amount"], g["decimals"]),
     "typed.read": lambda g: asdict(typed.read(**g)),

@@ -1,4 +1,5 @@
 // Shared cases of bolts: units, what people type, threads, torque, preload and stretch.
+import * as amounts from '../../../pwa/trade/amounts.js';
 import * as strength from '../../../pwa/trade/strength.js';
 import * as thread from '../../../pwa/trade/thread.js';
 import { parse } from '../../../pwa/trade/thread_text.js';
@@ -28,6 +29,11 @@ export const rules = {
   'torque.against': (g) => torque.against(measured(g.reading), measured(g.target), g.permitted),
   'torque.asks_unit': (g) => torque.asksUnit(measured(g.reading), measured(g.target)),
   'torque.out_of_reason': (g) => torque.outOfReason(measured(g.reading), measured(g.target)),
+  'amounts.finite': (g) => amounts.finite(g.number, 'bore'),
+  'amounts.above_zero': (g) => amounts.aboveZero(g.number, 'bore'),
+  'amounts.not_below_zero': (g) => amounts.notBelowZero(g.number, 'bore'),
+  'amounts.share': (g) => amounts.share(g.number, 'bore'),
+  'amounts.count': (g) => amounts.count(g.number, 'bore', g.least),
   'units.convert_difference': (g) => units.convertDifference(g.value, g.unit, g.to),
   'units.rounded': (g) => units.rounded(g.amount, g.decimals),
   'typed.read': read,
