@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1e691a2abd3b';
+const VERSION = 'f4a06a3fe1da';
 
 /** @type {string[]} */
 const FILES = [

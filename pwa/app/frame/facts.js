@@ -1,5 +1,6 @@
 /** What stands about a part or holder now. */
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 import { html } from './html.js';
 import { StrikeLink } from './inspections.js';
 import { madeSays } from './maker.js';
@@ -16,7 +17,7 @@ export function placeWords(place) {
 
 /** One line of what is so. @param {{says: string, name: any, rest?: any}} props */
 export const Fact = ({ says, name, rest }) =>
-  html`<div><dt>${says}</dt><dd><b>${name}</b>${' '}${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
+  html`<div><dt>${says}</dt><dd><b>${typeof name === 'string' ? capital(name) : name}</b>${' '}${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
 
 /** The word before a place: in a bag, on a shelf, gone to. @param {any} place */
 const placeSays = (place) => t(place.gone ? 'fact.gone' : 'fact.lies');

@@ -40,7 +40,7 @@ const lengthOf = (typed) => Number(typed.replace(',', '.').replace(/[^\d.]/g, ''
 
 /** @param {{grid: Grid, onChange: (grid: Grid) => void}} props */
 export function GridFields({ grid, onChange }) {
-  return html`<div class="form-two">${names.map(
+  return html`<div class="form-two grid-fields also">${names.map(
     (name) => html`<label key=${name} class="field"><span>${t(`labels.grid.${name}`)}</span>
     <input type="text" inputmode="decimal" autocomplete="off" value=${grid[name]} onChange=${(/** @type {any} */ event) => onChange({ ...grid, [name]: lengthOf(event.target.value) })} /></label>`,
   )}</div>`;

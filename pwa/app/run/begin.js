@@ -45,7 +45,7 @@ const WrenchDoor = ({
   view,
   wrench,
 }) => html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`}
-  aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" /><span><b>${wrench?.name ?? t('run.no-wrench')}</b></span><em>${t('run.change')}</em></a>`;
+  aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" /><span><b>${capital(wrench?.name ?? t('run.no-wrench'))}</b></span><em>${t('run.change')}</em></a>`;
 
 /** Begin works once every danger and warning has been in view, and what holds back was overruled. @param {any} props */
 function BeginAct({ view, draft, begin, lubricant, seen, show }) {
@@ -93,7 +93,7 @@ function Parts({ view }) {
     (
       /** @type {any} */ part,
     ) => html`<li key=${part.id}><${Icon} name=${part.verdict.length === 1 ? `v-${part.verdict[0]}` : 'i-find'} />
-      <a href=${part.held === 'not-inspected' ? `/inspect/${part.id}` : `/part/${part.id}`}><b>${part.name}</b>
+      <a href=${part.held === 'not-inspected' ? `/inspect/${part.id}` : `/part/${part.id}`}><b>${capital(part.name ?? '')}</b>
       <span class="soft">${part.verdict.length ? part.verdict.map((/** @type {string} */ v) => t(`verdict.${v}`)).join(' / ') : t('verdict.none')}</span></a></li>`,
   )}</ul></div>`;
 }

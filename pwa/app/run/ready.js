@@ -5,7 +5,7 @@ import { useWet } from '../press.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { Figure } from './figure.js';
-import { figures, named, namedFirst, passSays, spokenValue, written } from './figures.js';
+import { capital, figures, named, namedFirst, passSays, spokenValue, written } from './figures.js';
 import { FlagLine } from './flagged.js';
 import { RunFrame, RunView, StruckLine } from './frame.js';
 import { useRunKeys } from './keys.js';
@@ -84,7 +84,7 @@ function Tool({ view, wrench }) {
   const lubricant = view.run?.lubricant ?? view.programme.lubricant;
   const source = view.programme.source ?? t('run.unsourced');
   return html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`} aria-label=${t('run.change.spoken')}>
-    <${Icon} name="i-wrench" /><span><b>${wrench?.name ?? t('run.no-wrench')}</b>
+    <${Icon} name="i-wrench" /><span><b>${capital(wrench?.name ?? t('run.no-wrench'))}</b>
     ${lubricant && html`<span class="soft-line">${lubricant}</span>`}<${SourceLine} source=${source} /></span><em>${t('run.change')}</em></a>`;
 }
 
