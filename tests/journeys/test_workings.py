@@ -20,6 +20,8 @@ TYPED: dict[str, tuple[dict[str, Any], str]] = {
     "ratio": ({"bore": "86", "stroke": "86", "chamber": "48", "gasket-thickness": "1.2",
                "piston-below-deck": "0.3", "gasket-bore": "88", "dish": "4.0", "ring-land": "0.5",
                "wanted-ratio": "9.5"}, "9.12"),
+    "set": ({"choose": "4", "size": ["187.02", "187.11", "186.96", "187.05", "187.08", "187.21",
+                                     "187.00", "187.03", "186.99", "187.15"]}, "1, 7, 8, 9"),
     "bring": ({"needed": "8", "inspected": "32", "rejected": "8", "price-used": "4.00",
                "price-new": "9.50"}, "16"),
     "ring-gap": ({"gap": "0.35", "bore": "86", "bore-change": "0.05"}, "0.51"),

@@ -4,6 +4,7 @@ import { AdapterDrawing } from './draw_adapter.js';
 import { ClearanceDrawing } from './draw_clearance.js';
 import { PreloadDrawing } from './draw_preload.js';
 import { RatioDrawing } from './draw_ratio.js';
+import { SetDrawing } from './draw_set.js';
 import { StretchDrawing } from './draw_stretch.js';
 
 /** @type {Record<string, any>} */
@@ -12,6 +13,7 @@ const drawings = {
   clearance: ClearanceDrawing,
   preload: PreloadDrawing,
   ratio: RatioDrawing,
+  set: SetDrawing,
   stretch: StretchDrawing,
 };
 

@@ -105,6 +105,7 @@ export const SAYS = {
     'Only {inspected} were inspected, so the share is hardly known. Look at more, and work it out again.',
   ],
   'bring-new-cheaper': ['notice', 'The new ones cost no more than so many used ones.'],
+  'set-outside': ['notice', 'Turned away by the limits: {pieces}.'],
 };
 
 /** @typedef {{word: string, code: string, facts: Record<string, string>, says: string}} Caution */

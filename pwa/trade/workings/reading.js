@@ -91,7 +91,10 @@ function several(ask, value) {
   if (!Array.isArray(list)) throw new AskShape({ ask: said(ask.name), trouble: 'is no list' });
   if (list.length > MOST)
     throw new AskShape({ ask: said(ask.name), trouble: `has more than ${MOST} numbers` });
-  return list.filter((each) => !isEmpty(each)).map((each) => one(ask, each));
+  const filled = list.filter((each) => !isEmpty(each));
+  if (list.findLastIndex((each) => !isEmpty(each)) + 1 !== filled.length)
+    throw new RowsUneven({ row: said(ask.row ?? ask.name) });
+  return filled.map((each) => one(ask, each));
 }
 
 /** The numbers of a text like "198.12 198.31 mm"; one unit at the end holds for all. @param {string} text */

@@ -9,13 +9,14 @@ import { PRELOAD } from './preload.js';
 import { RATIO } from './ratio.js';
 import { read } from './reading.js';
 import { RING_GAP } from './ring_gap.js';
+import { SET } from './sets.js';
 import { STRETCH } from './stretch.js';
 
 /** @typedef {import('./working.js').Working} Working */
 
 /** @type {ReadonlyMap<string, Working>} */
 export const WORKINGS = new Map(
-  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, BRING].map((each) => [
+  [CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, SET, BRING].map((each) => [
     each.name,
     each,
   ]),

@@ -133,6 +133,10 @@ SAYS: Mapping[str, tuple[str, str]] = {
         "notice",
         "The new ones cost no more than so many used ones.",
     ),
+    "set-outside": (
+        "notice",
+        "Turned away by the limits: {pieces}.",
+    ),
 }
 """Code → signal word of ISO 3864 and sentence, filled in with facts."""
 

@@ -94,7 +94,10 @@ def _several(ask: Ask, given: object) -> tuple[Typed, ...]:
         raise AskShape(ask=_said(ask.name), trouble="is no list")
     if len(given) > MOST:
         raise AskShape(ask=_said(ask.name), trouble=f"has more than {MOST} numbers")
-    return tuple(_one(ask, each) for each in given if not _is_empty(each))
+    filled = [at for at, each in enumerate(given) if not _is_empty(each)]
+    if len(filled) != len(given[: filled[-1] + 1 if filled else 0]):
+        raise RowsUneven(row=_said(ask.row or ask.name))
+    return tuple(_one(ask, given[at]) for at in filled)
 
 
 def _pieces(ask: Ask, text: str) -> list[str]:

@@ -19,6 +19,7 @@ from witnessmark.trade.workings.preload import PRELOAD
 from witnessmark.trade.workings.ratio import RATIO
 from witnessmark.trade.workings.reading import read
 from witnessmark.trade.workings.ring_gap import RING_GAP
+from witnessmark.trade.workings.sets import SET
 from witnessmark.trade.workings.stretch import STRETCH
 from witnessmark.trade.workings.working import PLAIN, Ask, Working
 
@@ -55,7 +56,7 @@ def _check_ask(ask: Ask, before: Mapping[str, Ask]) -> None:
         raise WorkingDoubled(name=ask.name)
 
 
-WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, BRING))
+WORKINGS = collected((CONVERT, ADAPTER, PRELOAD, STRETCH, CLEARANCE, RING_GAP, RATIO, SET, BRING))
 
 
 def working(name: str) -> Working:
