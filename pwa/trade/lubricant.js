@@ -31,12 +31,13 @@ export const BANDS = new Map(
 /** From the slipperiest of the states to the roughest: all that can be said of an unknown one. */
 export const ANY = ruleOfThumb('unknown', 0.1, 0.35);
 
-/** Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15. */
+/** Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15 (anti-seize from memory). */
 export const SURFACES = new Map([
   ['not plated, black finish', 0.3],
   ['zinc plated', 0.2],
   ['lubricated', 0.18],
   ['cadmium plated', 0.16],
+  ['anti-seize', 0.12],
 ]);
 
 /** @type {Record<string, string>} */
@@ -60,6 +61,9 @@ const OTHER_SURFACES = {
   nonplated: 'not plated, black finish',
   'not plated': 'not plated, black finish',
   'black finish': 'not plated, black finish',
+  black: 'not plated, black finish',
+  'with anti-seize': 'anti-seize',
+  antiseize: 'anti-seize',
   'zinc-plated': 'zinc plated',
   'cadmium-plated': 'cadmium plated',
 };

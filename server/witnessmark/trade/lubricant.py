@@ -54,8 +54,10 @@ SURFACES = {
     "zinc plated": 0.20,
     "lubricated": 0.18,
     "cadmium plated": 0.16,
+    "anti-seize": 0.12,
 }
-"""Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15."""
+"""Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15
+(anti-seize from memory)."""
 
 _STATES = {
     "black": "dry",
@@ -76,6 +78,9 @@ _SURFACES = {
     "nonplated": "not plated, black finish",
     "not plated": "not plated, black finish",
     "black finish": "not plated, black finish",
+    "black": "not plated, black finish",
+    "with anti-seize": "anti-seize",
+    "antiseize": "anti-seize",
     "zinc-plated": "zinc plated",
     "cadmium-plated": "cadmium plated",
 }
