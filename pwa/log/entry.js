@@ -28,14 +28,14 @@ const envelope = shape({
   id: must(entryId),
   heading: must(id),
   about: must(id),
-  device: must(entryId),
+  device: must(id),
   n: must(count),
   stamp: must(stampText),
   made: must(words),
   by: may(text),
   v: must(count),
-  after: mayBe(lines(entryId, MOST_AFTER)),
-  repairs: mayBe(entryId),
+  after: mayBe(lines(id, MOST_AFTER)),
+  repairs: mayBe(id),
   body: must(facts),
 });
 

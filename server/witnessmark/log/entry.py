@@ -12,7 +12,6 @@ from witnessmark.log.clean import Flaw, deepest, parse, written
 from witnessmark.log.registry import HEADINGS
 from witnessmark.log.shapes import (
     Count,
-    DeviceId,
     EntryId,
     Facts,
     Id,
@@ -36,14 +35,14 @@ class EntrySchema(Shape):
     id = EntryId(required=True)
     heading = Id(required=True)
     about = Id(required=True)
-    device = DeviceId(required=True)
+    device = Id(required=True)
     n = Count(required=True)
     stamp = StampText(required=True)
     made = Words(required=True)
     by = Text(allow_none=True)
     v = Count(required=True)
-    after = Lines(EntryId(), most=MOST_AFTER)
-    repairs = EntryId()
+    after = Lines(Id(), most=MOST_AFTER)
+    repairs = Id()
     body = Facts(required=True)
 
 

@@ -7,12 +7,11 @@ compiled checker cannot differ about it.
 from __future__ import annotations
 
 import re
-from functools import lru_cache
 from typing import Any, ClassVar
 
 from marshmallow import INCLUDE, Schema, ValidationError, fields
 
-from witnessmark.log.ids import UUID7, is_uuid7
+from witnessmark.log.ids import UUID7
 from witnessmark.log.stamp import STAMP
 
 NUMBER = re.compile(r"-?(?:[0-9]+\.?[0-9]*|\.[0-9]+)")
@@ -20,7 +19,6 @@ DIGEST = re.compile(r"[0-9a-f]{64}")
 CODE = re.compile(r"[0-9A-HJKMNP-TV-Z]{8}")
 LONGEST_NUMBER = 40
 LONGEST_ID = 64
-seen_uuid7 = lru_cache(maxsize=256)(is_uuid7)
 
 
 class Leaf(fields.Field[Any]):
@@ -80,12 +78,6 @@ class EntryId(Leaf):
     def trouble(self, value: object) -> str | None:
         """Whether it is such an id."""
         return None if type(value) is str and UUID7.fullmatch(value) else "id"
-
-
-class DeviceId(EntryId):
-    """The id of a device: such a UUID too, and a push names few, so the last are remembered."""
-
-    good = "type({x}) is str and seen_uuid7({x})"
 
 
 class StampText(Leaf):
