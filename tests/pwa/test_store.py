@@ -148,6 +148,29 @@ def test_what_screens_read_is_what_a_fold_of_everything_gives(page: Page) -> Non
     assert all(expected == actual for expected, actual in pairs)
 
 
+def test_what_was_read_is_read_anew_as_soon_as_something_was_kept(
+    context: BrowserContext, page: Page
+) -> None:
+    kept(page, "[window.part('part-1', {name: 'Bolt'})]")
+    assert page.evaluate("async () => await store.partSlice('p') === await store.partSlice('p')")
+    name = "async () => (await store.partSlice('part-1')).subject('part-1').fields.name.value"
+    page.evaluate(name)
+    kept(page, "[window.part('part-1', {name: 'Nut'})]")
+    assert page.evaluate(name) == "Nut"
+    kept(bare_page(context), "[window.part('part-1', {name: 'Washer'})]")
+    page.wait_for_function(f"async () => await ({name})() === 'Washer'")
+
+
+def test_a_label_brings_the_record_of_what_it_marks(page: Page) -> None:
+    kept(
+        page,
+        "[window.part('part-1', {name: 'Bolt'}),"
+        " {heading: 'label', about: '0000001J', body: {marks: 'part-1'}}]",
+    )
+    same = "async () => await store.codeSlice('0000001J') === await store.partSlice('part-1')"
+    assert page.evaluate(same)
+
+
 def test_search_rows_follow_what_is_recorded(page: Page) -> None:
     kept(page, "[window.part('part-1', {name: 'Pushrod', kind: 'kind-1', note: 'bent tip'})]")
     assert [row["name"] for row in page.evaluate("() => store.findRows()")] == ["Pushrod"]
