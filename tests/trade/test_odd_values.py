@@ -17,6 +17,7 @@ from witnessmark.errors import WitnessmarkError
 HERE = Path(__file__).parent
 VECTORS = HERE.parents[1] / "fixtures" / "vectors"
 STEMS = [
+    "interaction",
     "adapter",
     "dimension",
     "limits",

@@ -13,6 +13,7 @@ from witnessmark.trade import (
     expansion,
     fit,
     gauge_study,
+    interaction,
     limits,
     mixing,
     points,
@@ -208,4 +209,6 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "choosing.best": best,
     "mixing.choose": rule(mixing.choose),
     "mixing.best": best_mixture,
+    "interaction.chance": rule(interaction.chance),
+    "interaction.treatment": rule(interaction.treatment),
 }

@@ -10,6 +10,7 @@ import * as scatter from '../../../pwa/trade/scatter.js';
 import * as shape from '../../../pwa/trade/shape.js';
 import * as valveTrain from '../../../pwa/trade/valve_train.js';
 import * as dimension from '../../../pwa/trade/dimension.js';
+import * as interaction from '../../../pwa/trade/interaction.js';
 import * as limits from '../../../pwa/trade/limits.js';
 import * as mixing from '../../../pwa/trade/mixing.js';
 import * as points from '../../../pwa/trade/points.js';
@@ -167,4 +168,7 @@ export const rules = {
     const { sum_of_deviations_mm, worst_mm } = mix(g);
     return { sum_of_deviations_mm, worst_mm };
   },
+  'interaction.chance': (g) =>
+    interaction.chance(g.mean_square_interaction, g.mean_square_repeat, g),
+  'interaction.treatment': rule(interaction.treatment, 'chance_of_it above'),
 };
