@@ -107,18 +107,23 @@ def plausibility(
     proof = strength.proof_stress_mpa(name, threaded.diameter_mm) * stress_area_mm2(threaded)
     over = number * _newton_metres()[torque.unit] * 1000 / threaded.diameter_mm / proof
     case = _Case(torque, number, over / factors.mid, factors, then_angle)
-    meanings = _meanings(case)
+    return _judged(case, proof, state, value_for)
+
+
+def _judged(case: _Case, proof: float, state: str | None, value_for: str | None) -> Plausibility:
+    meanings, factors = _meanings(case), case.factors
     code, verdict = _verdict(case, meanings)
+    high = case.share * factors.mid / factors.low
     return Plausibility(
         verdict,
         code,
         case.share,
-        over / factors.high,
-        over / factors.low,
+        case.share * factors.mid / factors.high,
+        high,
         case.share * proof,
         proof,
         meanings,
-        (*_cautions(case, code, meanings, over / factors.low), *_states(case, state, value_for)),
+        (*_cautions(case, code, meanings, high), *_states(case, state, value_for)),
     )
 
 
