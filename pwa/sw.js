@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'f4a06a3fe1da';
+const VERSION = '4adabead9aac';
 
 /** @type {string[]} */
 const FILES = [
@@ -169,6 +169,7 @@ const FILES = [
   '/app/workings/draw_clearance.js',
   '/app/workings/draw_preload.js',
   '/app/workings/draw_ratio.js',
+  '/app/workings/draw_set.js',
   '/app/workings/draw_stretch.js',
   '/app/workings/drawing.js',
   '/app/workings/fields.js',
@@ -288,6 +289,12 @@ const FILES = [
   '/trade/preload.js',
   '/trade/rule_of_thumb.js',
   '/trade/sequence.js',
+  '/trade/set_errors.js',
+  '/trade/set_limits.js',
+  '/trade/set_pick.js',
+  '/trade/set_search.js',
+  '/trade/set_window.js',
+  '/trade/sets.js',
   '/trade/strength.js',
   '/trade/stretch.js',
   '/trade/thread.js',
@@ -317,6 +324,7 @@ const FILES = [
   '/trade/workings/reading.js',
   '/trade/workings/registry.js',
   '/trade/workings/ring_gap.js',
+  '/trade/workings/sets.js',
   '/trade/workings/stretch.js',
   '/trade/workings/working.js',
   '/trade/wrench.js',

@@ -198,7 +198,7 @@ export const texts = {
   'line.matters-most': 'Most of the doubt is from',
 
   'work.bring': 'How many to bring',
-  'work.bring.says': 'How many used ones to bring home so that enough turn out good.',
+  'work.bring.says': 'So that enough used ones turn out good, and what they cost.',
   'ask.needed': 'Good ones needed',
   'ask.inspected': 'Inspected so far',
   'ask.rejected': 'Rejected of those',

@@ -18,6 +18,8 @@ const IN_SIGHT = {
   'ring-gap': ['wanted-gap'],
   ratio: ['wanted-ratio'],
 };
+/** Asked only once something else is chosen. @type {Record<string, Record<string, string>>} */
+const ONLY_WITH = { set: { worth: 'second-quantity', 'second-worth': 'second-quantity' } };
 /** Of the amounts that are converted only these are below nought. */
 const BELOW_NOUGHT = ['temperature', 'length', 'angle'];
 const TYPED = ['designation', 'currency'];
@@ -28,7 +30,7 @@ const TYPED = ['designation', 'currency'];
  */
 export function Fields({ working, bench }) {
   const rows = [...new Set(bench.asks.map((ask) => ask.row).filter(Boolean))];
-  const single = bench.asks.filter((ask) => !ask.row);
+  const single = bench.asks.filter((ask) => !ask.row && isAsked(working, ask, bench));
   const inSight = (/** @type {Ask} */ ask) =>
     !ask.optional || IN_SIGHT[working]?.includes(ask.name);
   const wanted = single.filter(inSight);
@@ -70,6 +72,12 @@ function Field({ working, ask, bench }) {
 function Says({ id, wrong, hint }) {
   if (wrong) return html`<p class="wrong" id=${id}><${Icon} name="i-caution" />${wrong}</p>`;
   return hint ? html`<p class="hint" id=${id}>${hint}</p>` : null;
+}
+
+/** What is of a quantity that was not chosen is not asked. @param {string} working @param {Ask} ask @param {Bench} bench */
+function isAsked(working, ask, bench) {
+  const first = bench.asks.find(({ name }) => name === ONLY_WITH[working]?.[ask.name]);
+  return ask.quantity !== 'any' && (!first || bench.typed(first).length > 0);
 }
 
 /** @param {Ask} ask */
@@ -132,9 +140,7 @@ function Choice({ working, ask, bench }) {
  */
 function Rows({ working, row, bench }) {
   const asks = bench.asks.filter((ask) => ask.row === row);
-  const used = asks.filter(
-    (ask) => !ask.optional || bench.typed(ask).length > 0 || asks.length > 1,
-  );
+  const used = asks.filter((ask) => isAsked(working, ask, bench));
   const length = Math.max(...asks.map((ask) => bench.typed(ask).length)) + 1;
   const wrong = asks.map((ask) => bench.outcome.trouble[ask.name]).filter(Boolean)[0];
   const heads = used.map(

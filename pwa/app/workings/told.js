@@ -35,7 +35,8 @@ function Figure({ line }) {
 /** @param {{working: string, line: Line, first: boolean}} props */
 function OneLine({ working, line, first }) {
   const more = [bandOf(line), line.other && local(line.other)].filter(Boolean);
-  return html`<div class=${first ? 'line first' : 'line'}><dt>${nameOf(working, line)}</dt>
+  const kind = [first && 'first', Array.isArray(line.value) && 'several'].filter(Boolean).join(' ');
+  return html`<div class=${`line ${kind}`}><dt>${nameOf(working, line)}</dt>
     <dd><${Figure} line=${line} />${more.map((each) => html`<span class="soft more" key=${each}>${each}</span>`)}
     ${line.mark && html`<span class="mark">${t(`work.mark.${line.mark}`)}</span>`}</dd></div>`;
 }

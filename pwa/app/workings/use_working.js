@@ -13,10 +13,17 @@ import { outcomeOf } from './outcome.js';
 /** Units of a person who reads pounds. @type {Record<string, string>} */
 const POUNDS = { length: 'in', volume: 'in³', force: 'lbf', pressure: 'psi', mass: 'oz' };
 
-/** @param {Ask} ask @param {Draft} draft @returns {Ask} the ask with the quantity it has now */
-function plainAsk(ask, draft) {
+/**
+ * The ask with the quantity it has now; "any" stays where none is chosen.
+ * @param {Ask} ask
+ * @param {Ask[]} asks
+ * @param {Draft} draft
+ * @returns {Ask}
+ */
+function plainAsk(ask, asks, draft) {
   if (!ask.follows) return ask;
-  const quantity = draft.typed[ask.follows] || 'torque';
+  const followed = asks.find(({ name }) => name === ask.follows);
+  const quantity = draft.typed[ask.follows] || followed?.default || ask.quantity;
   const words = Object.keys(/** @type {Record<string, any>} */ (UNIT_WORDS)[quantity] ?? {});
   return { ...ask, quantity, unit: words[0] ?? null, units: words };
 }
@@ -69,7 +76,7 @@ export function useWorking(store, asked, about, first) {
   );
   /** @type {Draft} */
   const known = { typed: draft?.typed ?? {}, units: { ...units, ...first.units } };
-  const asks = asked.asks.map((ask) => plainAsk(ask, known));
+  const asks = asked.asks.map((ask) => plainAsk(ask, asked.asks, known));
   const given = givenOf(asks, known);
   const outcome = useMemo(() => outcomeOf(asked, given), [asked, JSON.stringify(given)]);
   const put = (/** @type {string} */ name, /** @type {any} */ value) =>

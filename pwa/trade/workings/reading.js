@@ -120,6 +120,10 @@ function one(ask, value) {
 
 /** @type {Record<string, (ask: Ask, text: string, unit: string | null) => Typed>} */
 const READERS = {
+  // Of what quantity it is was not chosen.
+  any: (ask) => {
+    throw new AskMissing({ ask: said(ask.follows ?? ask.name), about: ask.follows });
+  },
   number: bare,
   count: (ask, text, unit) => {
     const plain = Number(bare(ask, text, unit).value);

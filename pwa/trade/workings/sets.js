@@ -82,7 +82,7 @@ export const SET = {
     ask('size', 'any', { follows: 'quantity', many: true, row: 'piece', signed: true }),
     ask('least', 'any', { follows: 'quantity', optional: true, signed: true }),
     ask('most', 'any', { follows: 'quantity', optional: true, signed: true }),
-    ask('second-quantity', 'choice', { choices: QUANTITIES, default: 'force' }),
+    ask('second-quantity', 'choice', { choices: QUANTITIES, optional: true }),
     ask('second', 'any', {
       follows: 'second-quantity',
       many: true,

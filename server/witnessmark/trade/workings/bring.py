@@ -68,7 +68,7 @@ def _sum(name: str, amount: Money) -> Line:
 
 BRING = Working(
     name="bring",
-    says="How many used ones to bring home so that enough turn out good.",
+    says="So that enough used ones turn out good, and what they cost.",
     formula="least N with a chance of at least so many good ones; "
     "share rejected ~ Beta(1 + rejected, 1 + inspected − rejected)",
     source="beta-binomial distribution; before the first inspection every share is as likely; "

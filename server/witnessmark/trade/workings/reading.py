@@ -65,7 +65,8 @@ def read_ask(ask: Ask, given: object) -> tuple[Typed, ...]:
 
 def _following(ask: Ask, values: Mapping[str, tuple[Typed, ...]]) -> Ask:
     """An ask of any quantity is one of the quantity chosen before it."""
-    return replace(ask, quantity=values[ask.follows][0].value) if ask.follows else ask
+    chosen = values.get(ask.follows or "")
+    return replace(ask, quantity=chosen[0].value) if chosen else ask
 
 
 def _said(name: str) -> str:
@@ -173,7 +174,13 @@ def _currency(ask: Ask, text: str, unit: str | None) -> Typed:
     return Typed(text)
 
 
+def _any(ask: Ask, text: str, unit: str | None) -> Typed:
+    """Of what quantity it is was not chosen."""
+    raise AskMissing(ask=_said(ask.follows or ask.name), about=ask.follows)
+
+
 _READERS = {
+    "any": _any,
     "number": _bare,
     "count": _count,
     "share": _share,

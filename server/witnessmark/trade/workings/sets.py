@@ -82,7 +82,7 @@ SET = Working(
         Ask("size", "any", follows="quantity", many=True, row="piece", signed=True),
         Ask("least", "any", follows="quantity", optional=True, signed=True),
         Ask("most", "any", follows="quantity", optional=True, signed=True),
-        Ask("second-quantity", "choice", choices=QUANTITIES, default="force"),
+        Ask("second-quantity", "choice", choices=QUANTITIES, optional=True),
         Ask(
             "second", "any", follows="second-quantity", many=True, row="piece", optional=True,
             signed=True,
