@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '4adabead9aac';
+const VERSION = '1112da37de25';
 
 /** @type {string[]} */
 const FILES = [

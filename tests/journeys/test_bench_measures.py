@@ -183,3 +183,21 @@ def test_the_figure_its_unit_and_the_confirm_are_in_sight_without_scrolling(
     kept = page.evaluate("getComputedStyle(document.documentElement).getPropertyValue('--demo')")
     assert line
     assert float(kept.removesuffix("px")) == pytest.approx(line["height"], abs=0.5)
+
+
+@pytest.mark.parametrize("screen", ["run", "inspect"])
+def test_the_main_action_stays_docked_above_the_home_bar_however_far_it_is_scrolled(
+    open_bench: Opener, screen: str
+) -> None:
+    page = open_phone(open_bench, (390, 844))
+    insets = {"top": 47, "topMax": 47, "bottom": 34, "bottomMax": 34}
+    glass = page.context.new_cdp_session(page)
+    glass.send("Emulation.setSafeAreaInsetsOverride", {"insets": insets})
+    show(page, screen)
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    for scrolled in (0, 300, 3000):
+        page.evaluate("to => document.querySelector('.run').scrollTo(0, to)", scrolled)
+        box = page.locator(".act").bounding_box()
+        assert box
+        assert box["y"] + box["height"] <= 844 - 34
+        assert box["y"] > 844 * 2 / 3 - 1
