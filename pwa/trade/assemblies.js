@@ -1,0 +1,91 @@
+/** Pieces put together so that the totals are as equal as can be: piston with pin with rod. */
+import { TradeError } from '../errors.js';
+import { aboveZero } from './amounts.js';
+import { assemblies, pairs, spreadOf, totalsOf } from './narrowest.js';
+
+const MOST_PLACES = 32;
+/** Beyond it the best arrangement of three or more columns is sought but not proved. */
+const MOST_STATES = 20000;
+
+/** Not one of each for every place. */
+export class ColumnsDiffer extends TradeError {
+  static code = 'assemblies-columns-differ';
+  static says = 'There are {counts} pieces: not one of each for every assembly.';
+  static nextStep = 'Weigh what is missing, or choose a set of equal number first.';
+}
+
+/** One column only, or none, or empty ones. */
+export class NothingToPair extends TradeError {
+  static code = 'assemblies-nothing';
+  static says = 'There must be two columns at least, with one piece in each.';
+  static nextStep = 'Weigh pistons and rods, say.';
+}
+
+/** More places than an engine has. */
+export class TooManyPlaces extends TradeError {
+  static code = 'assemblies-many';
+  static says = '{places} places are more than are balanced at a time.';
+  static nextStep = 'Balance one bank after the other.';
+}
+
+/**
+ * The arrangement with the least heaviest total less lightest total. Two columns are always solved
+ * exactly, three up to eight places; beyond that columns are joined two by two, not proved.
+ * @param {readonly (readonly number[])[]} columnsG pistons, pins, rods…, one of each for a place
+ */
+export function balance(columnsG) {
+  checkColumns(columnsG);
+  const rows = arranged(columnsG);
+  return Object.freeze({
+    assemblies: Object.freeze(rows.map((row) => row.map((at) => at + 1))),
+    totals_g: Object.freeze(totalsOf(columnsG, rows)),
+    spread_g: spreadOf(columnsG, rows),
+    proved: provable(columnsG.length, columnsG[0]?.length ?? 0),
+  });
+}
+
+/**
+ * For each place the piece of every column, counted from 0.
+ * @param {readonly (readonly number[])[]} weights
+ */
+export function arranged(weights) {
+  const exact = weights.length > 2 && provable(weights.length, weights[0]?.length ?? 0);
+  return exact ? assemblies(weights, joined(weights)) : joined(weights);
+}
+
+/**
+ * Column by column, each put to the totals so far as equally as can be.
+ * @param {readonly (readonly number[])[]} weights
+ */
+function joined(weights) {
+  let rows = (weights[0] ?? []).map((_, at) => [at]);
+  for (const column of weights.slice(1)) {
+    const table = totalsOf(weights, rows).map((total) => column.map((each) => total + each));
+    const taken = pairs(table);
+    rows = rows.map((row, place) => [...row, Number(taken[place])]);
+  }
+  return rows;
+}
+
+/**
+ * @param {number} columns
+ * @param {number} places
+ */
+function provable(columns, places) {
+  let states = 0;
+  let ways = 1;
+  for (let done = 0; done <= places; done++) {
+    states += ways ** (columns - 1);
+    ways = (ways * (places - done)) / (done + 1);
+  }
+  return columns === 2 || states <= MOST_STATES;
+}
+
+/** @param {readonly (readonly number[])[]} columns */
+function checkColumns(columns) {
+  const counts = columns.map((column) => column.length);
+  if (columns.length < 2 || !Math.max(...counts)) throw new NothingToPair();
+  if (new Set(counts).size > 1) throw new ColumnsDiffer({ counts: counts.join(', ') });
+  if (Number(counts[0]) > MOST_PLACES) throw new TooManyPlaces({ places: counts[0] });
+  for (const column of columns) for (const each of column) aboveZero(each, 'weight');
+}
