@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1112da37de25';
+const VERSION = 'ae0e1153f196';
 
 /** @type {string[]} */
 const FILES = [
