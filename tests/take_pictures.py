@@ -31,6 +31,7 @@ def main() -> None:
             page.locator(".act[href]").wait_for()
             page.goto(house.address + "/L/7K3MQ2RJ")
             page.get_by_role("heading", level=1).filter(has_text="Cylinder head").wait_for()
+            page.get_by_text("5 joints").wait_for()
             page.screenshot(path=PICTURES / "part.png")
             page.locator(".act").first.click()
             page.get_by_text("Go on at 9").click()
