@@ -1,112 +1,183 @@
-/** Proof of an assembled engine: compression, leak-down, prime. Only the owner's limits judge. */
-import { TradeError } from '../errors.js';
-import { aboveZero, count, notBelowZero, share } from './amounts.js';
-import { sum } from './dimension.js';
+/**
+ * Proofs of an assembled engine: leak-down, compression, oil pressure, prime.
+ * Shares and means only. What is enough says the owner's limit; what others publish is offered with
+ * its source and never as authority. Pressures in kPa, times in seconds.
+ */
+import { aboveZero, count, notBelowZero, share as shareOf } from './amounts.js';
+import {
+  GaugesCrossed,
+  LimitsCrossed,
+  NoReadings,
+  PlaceUnknown,
+  TimeRunsBack,
+} from './proof_errors.js';
 import { convert } from './units.js';
 
-export const AVIATION_SHARE = 0.25;
-export const EVEN = 0.75;
-const HAIR = 1e-9;
-
-/** More pressure held than supplied. */
-export class GaugesCrossed extends TradeError {
-  static code = 'proof-gauges-crossed';
-  static says = 'The cylinder gauge reads {held}, above the {supplied} supplied.';
-  static nextStep = 'Check which gauge is which, then read both again.';
-}
-
-/** Nothing was read. */
-export class NoReadings extends TradeError {
-  static code = 'proof-no-readings';
-  static says = 'There are no readings.';
-  static nextStep = 'Read one cylinder at least.';
-}
-
-/** Seen at a place the engine has not. */
-export class PlaceUnknown extends TradeError {
-  static code = 'proof-place-unknown';
-  static says = 'There is no place {place} of {places}.';
-  static nextStep = 'Count the places again.';
-}
-
+/** @typedef {{time_s: number, pressure_kPa: number}} Point */
 /**
- * Share of the supplied pressure that a cylinder does not hold, 0 to 1; both are gauge.
- * @param {number} suppliedKPa
- * @param {number} heldKPa
+ * What the owner's manual asks in a range of speed (1/min) and temperature (°C); an end left out is
+ * open, the ends themselves belong to the range.
+ * @typedef {{least_kPa?: number | null, most_kPa?: number | null, speed_from?: number | null,
+ *   speed_to?: number | null, temperature_from_C?: number | null,
+ *   temperature_to_C?: number | null}} PressureLimit
  */
-export function leakage(suppliedKPa, heldKPa) {
-  const supplied = aboveZero(suppliedKPa, 'supplied');
-  const held = notBelowZero(heldKPa, 'held');
-  if (held > supplied * (1 + HAIR)) throw new GaugesCrossed({ held, supplied });
-  return Math.max(0, (supplied - held) / supplied);
-}
+
+/** FAA AC 43.13-1B, chapter 8: loss above 25 % calls for repair (aircraft engines). */
+export const DIFFERENTIAL_LIMIT = 0.25;
+/** Common practice, no source: the lowest not under three quarters of the highest. */
+export const EVEN_SHARE = 0.75;
+const LARGER_ORIFICE_FROM_MM = 127;
+const SMALL_ORIFICE_MM = 1.016;
+const LARGE_ORIFICE_MM = 1.524;
+/** A share on its limit may stand a hair beyond it, since units convert through floats. */
+const ROUNDING = 1e-9;
 
 /**
- * Whether a leakage keeps a limit; the limit itself is within. For aircraft engines AVIATION_SHARE.
- * @param {number} leak
- * @param {number} most
+ * Share of the supplied pressure that a cylinder does not hold, 0 to 1; both gauge pressures.
+ * @param {number} suppliedKpa
+ * @param {number} heldKpa
  */
-export function within(leak, most) {
-  return share(leak, 'leakage') <= share(most, 'limit') + HAIR;
+export function leakage(suppliedKpa, heldKpa) {
+  aboveZero(suppliedKpa, 'supply');
+  notBelowZero(heldKpa, 'cylinder pressure');
+  if (heldKpa > suppliedKpa * (1 + ROUNDING)) throw new GaugesCrossed();
+  return Math.max(0, (suppliedKpa - heldKpa) / suppliedKpa);
 }
 
 /**
- * A rule of thumb for leak-down: "good", "worn" from 10 %, "find-out-why" above 20 %.
- * @param {number} leak
+ * Whether a leakage is within a limit; the limit itself still is.
+ * @param {number} share
+ * @param {number} [limit]
  */
-export function leakMark(leak) {
-  if (share(leak, 'leakage') < 0.1 - HAIR) return 'good';
-  return leak <= 0.2 + HAIR ? 'worn' : 'find-out-why';
-}
+export const leaksNoMoreThan = (share, limit = DIFFERENTIAL_LIMIT) =>
+  shareOf(share, 'leakage') <= shareOf(limit, 'limit') + ROUNDING;
 
 /**
- * The master orifice of a differential tester, in mm: 0.040 in, from 5.00 in bore on 0.060 in.
+ * The orifice of the differential tester for a bore: 0.040 in below 5.00 in, else 0.060 in.
+ * FAA AC 43.13-1B change 1, paragraph 8-14 (aircraft engines).
  * @param {number} boreMm
  */
 export function orifice(boreMm) {
-  const wide = convert(aboveZero(boreMm, 'bore'), 'mm', 'in');
-  return convert(wide >= 5 * (1 - 1e-12) ? 0.06 : 0.04, 'in', 'mm');
+  const large = aboveZero(boreMm, 'bore') >= LARGER_ORIFICE_FROM_MM * (1 - ROUNDING);
+  return large ? LARGE_ORIFICE_MM : SMALL_ORIFICE_MM;
 }
 
 /**
- * How even the compression of the cylinders is; of equal readings the first is named.
- * @param {readonly number[]} readingsKPa
+ * The lowest compression as a share of the highest, their mean and their places, counted from 1.
+ * @param {readonly number[]} readingsKpa
  */
-export function evenness(readingsKPa) {
-  if (!readingsKPa.length) throw new NoReadings();
-  for (const each of readingsKPa) aboveZero(each, 'reading');
-  const most = Math.max(...readingsKPa);
-  const least = Math.min(...readingsKPa);
+export function evenness(readingsKpa) {
+  if (!readingsKpa.length) throw new NoReadings({ what: 'compression' });
+  for (const each of readingsKpa) notBelowZero(each, 'compression');
+  const low = Math.min(...readingsKpa);
+  const high = aboveZero(Math.max(...readingsKpa), 'highest compression');
   return Object.freeze({
-    lowest_over_highest: least / most,
-    mean_kPa: sum(readingsKPa) / readingsKPa.length,
-    lowest: readingsKPa.indexOf(least) + 1,
-    highest: readingsKPa.indexOf(most) + 1,
-    shares: Object.freeze(readingsKPa.map((each) => each / most)),
+    lowest_over_highest: low / high,
+    mean_kPa: mean(readingsKpa),
+    lowest_place: readingsKpa.indexOf(low) + 1,
+    highest_place: readingsKpa.indexOf(high) + 1,
+  });
+}
+
+/** @param {readonly number[]} numbers */
+const mean = (numbers) => numbers.reduce((sum, each) => sum + each, 0) / numbers.length;
+
+/**
+ * Whether cylinders are even by a limit; the limit itself still is.
+ * @param {number} lowestOverHighest
+ * @param {number} [limit]
+ */
+export const isEven = (lowestOverHighest, limit = EVEN_SHARE) =>
+  shareOf(lowestOverHighest, 'lowest over highest') >= shareOf(limit, 'limit') - ROUNDING;
+
+/** @param {readonly Point[]} points */
+function trace(points) {
+  if (!points.length) throw new NoReadings({ what: 'pressure' });
+  for (const { time_s: time, pressure_kPa: pressure } of points) {
+    notBelowZero(time, 'time');
+    notBelowZero(pressure, 'pressure');
+  }
+  const back = points.some(({ time_s: time }, i) => i > 0 && time <= (points[i - 1]?.time_s ?? 0));
+  if (back) throw new TimeRunsBack();
+  return points;
+}
+
+/**
+ * When a pressure trace first reaches a threshold, by straight lines; null if it never does.
+ * @param {readonly Point[]} points
+ * @param {number} thresholdKpa
+ */
+export function timeTo(points, thresholdKpa) {
+  const wanted = aboveZero(thresholdKpa, 'threshold');
+  const read = trace(points);
+  const near = wanted * (1 - ROUNDING);
+  const place = read.findIndex(({ pressure_kPa: pressure }) => pressure >= near);
+  const [before, at] = [read[place - 1], read[place]];
+  if (!at) return null;
+  if (!before) return at.time_s;
+  const part = (wanted - before.pressure_kPa) / (at.pressure_kPa - before.pressure_kPa);
+  return before.time_s + Math.min(1, part) * (at.time_s - before.time_s);
+}
+
+/**
+ * The pressure over the last so many seconds: the readings later than the end less that time.
+ * @param {readonly Point[]} points
+ * @param {number} lastS
+ */
+export function plateau(points, lastS) {
+  const span = aboveZero(lastS, 'time of the plateau');
+  const read = trace(points);
+  const begin = (read.at(-1)?.time_s ?? 0) - span + ROUNDING;
+  const late = read.filter(({ time_s: time }) => time > begin).map((each) => each.pressure_kPa);
+  return Object.freeze({
+    mean_kPa: mean(late),
+    least_kPa: Math.min(...late),
+    most_kPa: Math.max(...late),
+    readings: late.length,
   });
 }
 
 /**
- * Whether the lowest is not below that share of the highest; exactly that share is even.
- * @param {number} lowestOverHighest
- * @param {number} [least]
- */
-export function even(lowestOverHighest, least = EVEN) {
-  return share(lowestOverHighest, 'evenness') >= share(least, 'limit') - HAIR;
-}
-
-/**
- * Whether oil was seen at every place, and where not yet; places count from 1.
+ * The places where no oil was seen yet; none missing is a complete prime.
  * @param {number} places
  * @param {readonly number[]} seen
  */
-export function prime(places, seen) {
-  const many = count(places, 'places', 1);
-  const known = new Set(seen.map((each) => count(each, 'place', 1)));
-  const most = Math.max(0, ...known);
-  if (most > many) {
-    throw new PlaceUnknown({ place: Math.min(...[...known].filter((n) => n > many)), places });
+export function missingPlaces(places, seen) {
+  const most = count(places, 'number of places', 1);
+  for (const place of seen) {
+    if (count(place, 'place', 1) > most) throw new PlaceUnknown({ place, places });
   }
-  const missing = Array.from({ length: many }, (_, i) => i + 1).filter((n) => !known.has(n));
-  return Object.freeze({ complete: !missing.length, missing: Object.freeze(missing) });
+  return Array.from({ length: most }, (_, i) => i + 1).filter((place) => !seen.includes(place));
+}
+
+/** @type {(number: number, low: number | null | undefined, high: number | null | undefined) => boolean} */
+function holds(number, low, high) {
+  const hair = ROUNDING * Math.max(1, Math.abs(number));
+  return (low ?? -Infinity) - hair <= number && number <= (high ?? Infinity) + hair;
+}
+
+/**
+ * An oil pressure against the owner's limits for its speed and temperature, and no others. All limits
+ * whose range holds the reading count; too low is said before too high.
+ * @param {{pressureKpa: number, speed: number, temperatureC: number}} reading
+ * @param {readonly PressureLimit[]} limits
+ * @returns {'no limit' | 'too low' | 'too high' | 'within'}
+ */
+export function oilPressure({ pressureKpa, speed, temperatureC }, limits) {
+  notBelowZero(pressureKpa, 'oil pressure');
+  notBelowZero(speed, 'speed');
+  convert(temperatureC, '°C', '°C');
+  for (const { least_kPa: least, most_kPa: most } of limits) {
+    if (typeof least === 'number' && !holds(least, null, most)) {
+      throw new LimitsCrossed({ what: 'oil pressure' });
+    }
+  }
+  const ours = limits.filter(
+    (each) =>
+      holds(speed, each.speed_from, each.speed_to) &&
+      holds(temperatureC, each.temperature_from_C, each.temperature_to_C),
+  );
+  if (!ours.every((each) => holds(pressureKpa, each.least_kPa, null))) return 'too low';
+  if (!ours.every((each) => holds(pressureKpa, null, each.most_kPa))) return 'too high';
+  return ours.length ? 'within' : 'no limit';
 }

@@ -1,55 +1,70 @@
-// Published values of proof: differential compression, evenness, pressure trace, prime.
-import * as pressureTrace from '../../../pwa/trade/pressure_trace.js';
+// Published values of proofs: leak-down, orifice, evenness, pressure trace, prime.
 import * as proof from '../../../pwa/trade/proof.js';
 import { convert } from '../../../pwa/trade/units.js';
-import { named, told } from '../reference_amounts.mjs';
 
-function leak({ supply, cylinder }) {
-  const share = proof.leakage(supply, cylinder);
-  const gives = { leak_share: share };
-  for (let each = 5; each < 55; each += 5) {
-    gives[`within_${each}_percent`] = proof.within(share, each / 100);
-  }
-  return { ...gives, within_25_percent: proof.within(share, proof.AVIATION_SHARE) };
+const UNITS = ['psi', 'kPa', 'bar'];
+
+function amount(given, name) {
+  const unit = UNITS.find((each) => `${name}_${each}` in given);
+  return convert(given[`${name}_${unit}`], unit, 'kPa');
 }
 
-function even({ readings }) {
-  const found = proof.evenness(readings);
-  const gives = {
+const told = (name, kPa) =>
+  Object.fromEntries(UNITS.map((each) => [`${name}_${each}`, convert(kPa, 'kPa', each)]));
+
+function leakDown(given) {
+  const share = proof.leakage(amount(given, 'supply'), amount(given, 'cylinder'));
+  return { leak_share: share, within_25_percent: proof.leaksNoMoreThan(share, 0.25) };
+}
+
+function orifice(given) {
+  const found = proof.orifice(given.bore_mm ?? given.bore_in * 25.4);
+  return { orifice_in: convert(found, 'mm', 'in'), orifice_mm: found };
+}
+
+function evenness(given) {
+  const key = Object.keys(given).find((each) => each.startsWith('readings_'));
+  const unit = key.replace('readings_', '');
+  const found = proof.evenness(given[key].map((each) => convert(each, unit, 'kPa')));
+  return {
     lowest_over_highest: found.lowest_over_highest,
-    lowest_cylinder: found.lowest,
-    highest_cylinder: found.highest,
-    ...told('mean', 'pressure', found.mean_kPa),
+    even_at_0_75: proof.isEven(found.lowest_over_highest, 0.75),
+    lowest_cylinder: found.lowest_place,
+    highest_cylinder: found.highest_place,
+    ...told('mean', found.mean_kPa),
   };
-  for (let each = 50; each < 100; each += 5) {
-    gives[`even_at_0_${each}`] = proof.even(found.lowest_over_highest, each / 100);
-  }
-  return gives;
 }
 
-function traced(given) {
+function trace(given) {
   const key = Object.keys(given).find((each) => each.startsWith('trace_s_'));
-  const word = key.slice('trace_s_'.length);
-  const trace = given[key].map(([timeS, size]) => ({
-    timeS,
-    pressureKPa: convert(size, word, 'kPa'),
+  const unit = key.replace('trace_s_', '');
+  const points = given[key].map(([time, pressure]) => ({
+    time_s: time,
+    pressure_kPa: convert(pressure, unit, 'kPa'),
   }));
-  const { threshold, plateau_last: last } = named({ ...given, [key]: null });
-  const gives = {};
-  if (threshold !== undefined) {
-    const time = pressureTrace.timeTo(trace, threshold);
-    Object.assign(gives, { reached: time !== null, time_to_threshold_s: time });
+  if ('plateau_last_s' in given) {
+    return told('plateau_mean', proof.plateau(points, given.plateau_last_s).mean_kPa);
   }
-  if (last === undefined) return gives;
-  return { ...gives, ...told('plateau_mean', 'pressure', pressureTrace.plateau(trace, last)) };
+  const seconds = proof.timeTo(points, amount(given, 'threshold'));
+  return { time_to_threshold_s: seconds, reached: seconds !== null };
 }
+
+function prime({ places, seen }) {
+  const missing = proof.missingPlaces(places, seen);
+  return { complete: missing.length === 0, missing };
+}
+
+const SHAPES = [
+  ['supply_', leakDown],
+  ['bore_', orifice],
+  ['readings_', evenness],
+  ['trace_', trace],
+  ['places', prime],
+];
 
 export function byShape(given) {
-  if (Object.keys(given).some((key) => key.startsWith('trace'))) return traced(given);
-  if ('places' in given) return proof.prime(given.places, given.seen);
-  const made = named(given);
-  if ('bore' in made) return told('orifice', 'length', proof.orifice(made.bore));
-  return 'readings' in made ? even(made) : leak(made);
+  const keys = Object.keys(given).join(' ');
+  return SHAPES.find(([key]) => keys.includes(key))[1](given);
 }
 
 export const topics = {};
