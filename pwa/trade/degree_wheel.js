@@ -52,8 +52,8 @@ export function timing(
   const closes = within(intakeClosesAbdcDeg, 'intake closing');
   const exhaustOpens = within(exhaustOpensBbdcDeg, 'exhaust opening');
   const exhaustCloses = within(exhaustClosesAtdcDeg, 'exhaust closing');
-  const intake = open(opens + HALF + closes, 'intake');
-  const exhaust = open(exhaustOpens + HALF + exhaustCloses, 'exhaust');
+  const intake = lasting(opens + HALF + closes, 'intake');
+  const exhaust = lasting(exhaustOpens + HALF + exhaustCloses, 'exhaust');
   const intakeMiddle = intake / 2 - opens;
   const exhaustMiddle = exhaust / 2 - exhaustCloses;
   const separation = (intakeMiddle + exhaustMiddle) / 2;
@@ -76,8 +76,8 @@ export function timing(
  * @param {number} advanceDeg
  */
 export function readingsFor(intakeDurationDeg, exhaustDurationDeg, lobeSeparationDeg, advanceDeg) {
-  const intake = open(finite(intakeDurationDeg, 'amount'), 'intake');
-  const exhaust = open(finite(exhaustDurationDeg, 'amount'), 'exhaust');
+  const intake = lasting(finite(intakeDurationDeg, 'amount'), 'intake');
+  const exhaust = lasting(finite(exhaustDurationDeg, 'amount'), 'exhaust');
   const separation = finite(lobeSeparationDeg, 'amount');
   const early = finite(advanceDeg, 'amount');
   const opens = intake / 2 - (separation - early);
@@ -127,7 +127,7 @@ function within(angle, what) {
  * @param {number} duration
  * @param {string} valve
  */
-function open(duration, valve) {
+function lasting(duration, valve) {
   if (duration <= 0) throw new ValveNeverOpen({ valve });
   return duration;
 }

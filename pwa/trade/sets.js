@@ -52,7 +52,7 @@ export function best(pieces, measures, choose, { pinned = [], excluded = [] } = 
   count(choose, 'choose', 1);
   checkSizes(pieces, measures);
   const factors = measures.map(factor);
-  const places = open(pieces, choose, pinned, excluded);
+  const places = mayBeChosen(pieces, choose, pinned, excluded);
   const { kept, outside } = inside(pieces, measures, places, pinned);
   if (kept.length < choose) {
     const missing = choose - kept.length;
@@ -103,7 +103,7 @@ function factor({ weight = 1, scale = null }) {
  * @param {readonly string[]} pinned
  * @param {readonly string[]} excluded
  */
-function open(pieces, choose, pinned, excluded) {
+function mayBeChosen(pieces, choose, pinned, excluded) {
   const names = new Set();
   for (const { name } of pieces) {
     if (names.has(name)) throw new NameDoubled({ name });

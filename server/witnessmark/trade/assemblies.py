@@ -79,6 +79,8 @@ def arranged(weights: Sequence[Sequence[float]]) -> list[list[int]]:
     """For each place the piece of every column, counted from 0, in plain numbers.
 
     source: exact search
+    >>> arranged([[1.0, 2.0], [3.0, 4.0]])
+    [[0, 1], [1, 0]]
     """
     if len(weights) > len("ab") and _provable(len(weights), len(weights[0])):
         return narrowest.assemblies(weights, _joined(weights))

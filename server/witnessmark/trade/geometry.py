@@ -61,6 +61,9 @@ def gasket_volume(gasket_bore: Quantity, gasket_thickness: Quantity) -> Quantity
 
     raises: NotAboveZero, BelowZero; NoQuantity, WrongQuantity; NotANumber, TooLarge.
     source: definition
+    >>> sizes = [units.quantity(each, "mm") for each in (88, 1.2)]
+    >>> round(units.magnitude(gasket_volume(*sizes), "cm³"), 6)
+    7.298548
     """
     thick = amounts.not_below_zero(
         alike.mm(gasket_thickness, "gasket thickness"), "gasket thickness"
@@ -90,6 +93,9 @@ def ring_land_volume(bore: Quantity, land: Quantity, height: Quantity) -> Quanti
     land: its diameter; height: from crown to top ring.
     raises: LandAboveBore; NotAboveZero, BelowZero; NoQuantity, WrongQuantity; NotANumber.
     source: definition
+    >>> sizes = [units.quantity(each, "mm") for each in (86, 85.4, 6)]
+    >>> round(units.magnitude(ring_land_volume(*sizes), "cm³"), 6)
+    0.484622
     """
     outer = amounts.above_zero(alike.mm(bore, "bore"), "bore")
     inner = amounts.above_zero(alike.mm(land, "land"), "land")
@@ -156,6 +162,9 @@ def speed_for(mean_speed: Quantity, stroke: Quantity) -> Quantity:
 
     raises: as mean_piston_speed.
     source: definition
+    >>> found = speed_for(units.quantity(18, "m/s"), units.quantity(90, "mm"))
+    >>> round(units.magnitude(found, "1/min"), 6)
+    6000.0
     """
     travel = amounts.above_zero(alike.mm(stroke, "stroke"), "stroke")
     mean = amounts.not_below_zero(units.magnitude(mean_speed, "m/s"), "mean speed")
@@ -167,6 +176,8 @@ def cm3_over(diameter: Quantity, what: str, height_mm: float) -> float:
 
     raises: NotAboveZero; NoQuantity; NotANumber, TooLarge.
     source: definition
+    >>> round(cm3_over(units.quantity(86, "mm"), "bore", 86), 6)
+    499.557214
     """
     wide = amounts.above_zero(alike.mm(diameter, what), what)
     return _QUARTER * wide * wide * height_mm / 1000

@@ -161,6 +161,8 @@ def checked(money: Money, what: str) -> Money:
 
     raises: NoMoney.
     source: definition
+    >>> checked(Money("EUR", 5), "price").text
+    '0.05'
     """
     if not isinstance(money, Money):
         raise NoMoney(what=what)

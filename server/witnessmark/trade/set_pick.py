@@ -23,6 +23,9 @@ def picked(pool: Pool, inside: list[int]) -> tuple[float, int, list[int]]:
     """The set of least wear in a box, of those the one of fewest donors: wear, donors, places.
 
     source: exact; proved against trying every choice
+    >>> pool = Pool(((1.0, 1.0),), (1.0,), 1, frozenset(), (2.0, 1.0), ("", ""))
+    >>> picked(pool, [0, 1])
+    (1.0, 1, [1])
     """
     chosen = sorted(pool.pinned)
     left = sorted(

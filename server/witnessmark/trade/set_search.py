@@ -31,6 +31,9 @@ def cheapest(pool: Pool) -> list[int]:
 
     The pool holds at least as many pieces as are chosen.
     source: exact search; proved against trying every choice
+    >>> alike = (0.0,) * 3, ("",) * 3
+    >>> cheapest(Pool(((1.0, 5.0, 4.5),), (1.0,), 2, frozenset(), *alike))
+    [1, 2]
     """
     places = range(len(pool.wear))
     orders = [sorted(places, key=column.__getitem__) for column in pool.columns]

@@ -44,6 +44,8 @@ def open_chance(number: float, what: str) -> float:
 
     raises: NoCertainty; NotANumber.
     source: definition
+    >>> open_chance(0.95, "chance")
+    0.95
     """
     if not 0 < amounts.finite(number, what) < 1:
         raise NoCertainty(what=what)
