@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'ae0e1153f196';
+const VERSION = '92d754e5de37';
 
 /** @type {string[]} */
 const FILES = [
