@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '92d754e5de37';
+const VERSION = '3de98c7176c6';
 
 /** @type {string[]} */
 const FILES = [
@@ -163,6 +163,8 @@ const FILES = [
   '/app/texts/sync.js',
   '/app/texts/units.js',
   '/app/texts/workings.js',
+  '/app/texts/workings_bolts.js',
+  '/app/texts/workings_engine.js',
   '/app/values.js',
   '/app/words.js',
   '/app/workings/draw_adapter.js',
@@ -324,6 +326,7 @@ const FILES = [
   '/trade/workings/reading.js',
   '/trade/workings/registry.js',
   '/trade/workings/ring_gap.js',
+  '/trade/workings/rows.js',
   '/trade/workings/sets.js',
   '/trade/workings/stretch.js',
   '/trade/workings/working.js',

@@ -27,12 +27,18 @@ TYPED: dict[str, tuple[dict[str, Any], str]] = {
     "ring-gap": ({"gap": "0.35", "bore": "86", "bore-change": "0.05"}, "0.51"),
 }  # fmt: skip
 LAY = """
-for (const [name, typed] of Object.entries(given))
-  await store.setDraft(`workings:${name}`, { typed, units: {} });
+for (const [name, typed] of Object.entries(given)) {
+  await store.setDraft(`workings:${name}`, { typed });
+  await store.setDraft(`workings-units:${name.split(':')[0]}`, null);
+}
 """
 PART = """
 for (const row of await store.findRows())
   if (row.heading === 'part' && row.name === 'cylinder head') return row.id;
+"""
+JOINT = """
+for (const row of await store.findRows())
+  if (row.heading === 'joint' && row.name === given) return row.id;
 """
 NOTES = """
 const { part } = await import('/views/part.js');
@@ -152,9 +158,9 @@ def test_the_unit_chosen_beside_a_number_is_used_again(phone: DemoPhone) -> None
     assert phone.page.locator("#ask-wanted").input_value() == ""
 
 
-@pytest.mark.usefixtures("typed")
 def test_it_is_kept_in_one_tap_on_the_part_it_was_opened_from(phone: DemoPhone) -> None:
     part = phone.store(PART)
+    phone.store(LAY, {f"clearance:{part}": TYPED["clearance"][0]})
     phone.open(f"/workings/clearance?about={part}")
     phone.page.get_by_role("button", name="Keep on cylinder head").click()
     phone.page.get_by_role("link", name="Kept on cylinder head.").wait_for()
@@ -171,10 +177,26 @@ def test_it_is_kept_on_a_record_that_is_chosen(phone: DemoPhone) -> None:
     phone.page.get_by_role("button", name="Keep as a note").click()
     phone.page.get_by_label("Part or joint").fill("cylinder head")
     phone.page.get_by_role("dialog").get_by_role("button", name="cylinder head").first.click()
-    phone.page.get_by_role("link", name="Kept on cylinder head.").wait_for()
-    assert any(
-        "Set the wrench to 53.3 N·m" in note for note in phone.store(NOTES, phone.store(PART))
-    )
+    kept = phone.page.get_by_role("link", name="Kept on cylinder head.")
+    part = (kept.get_attribute("href") or "").rsplit("/", 1)[-1]
+    assert any("Set the wrench to 53.3 N·m" in note for note in phone.store(NOTES, part))
+
+
+def test_a_joint_lends_its_thread_and_torque(phone: DemoPhone) -> None:
+    joint = phone.store(JOINT, "Head bolts")
+    phone.open(f"/workings/preload?about={joint}")
+    assert phone.page.locator("#ask-thread").input_value() != ""
+    assert phone.page.locator("#ask-torque").input_value() != ""
+    phone.page.get_by_role("button", name="Keep on ").wait_for()
+
+
+@pytest.mark.parametrize("about", ["part", "joint"])
+def test_a_record_leads_to_the_workings_and_back(phone: DemoPhone, about: str) -> None:
+    record = phone.store(PART) if about == "part" else phone.store(JOINT, "Water pump")
+    phone.open(f"/{about}/{record}")
+    phone.page.get_by_role("link", name="Work out").first.click()
+    phone.page.get_by_role("link", name="Adapter").click()
+    phone.page.get_by_role("button", name="Keep on ").wait_for()
 
 
 @pytest.mark.usefixtures("typed")

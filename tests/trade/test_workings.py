@@ -19,8 +19,12 @@ LISTED = """
 const { WORKINGS } = await import(process.argv[1] + '/pwa/trade/workings/registry.js');
 const { SAYS } = await import(process.argv[1] + '/pwa/trade/workings/cautions.js');
 const listed = [...WORKINGS.values()].map(({ work, blames, ...rest }) => rest);
-console.log(JSON.stringify({ listed, says: SAYS }));
+const texts = {};
+for (const name of ['workings', 'workings_bolts', 'workings_engine'])
+  Object.assign(texts, (await import(`${process.argv[1]}/pwa/app/texts/${name}.js`)).texts);
+console.log(JSON.stringify({ listed, says: SAYS, texts }));
 """
+VECTORS = ROOT / "fixtures" / "vectors"
 
 
 def nothing(_: Given) -> Result:
@@ -51,6 +55,46 @@ def test_both_sides_ask_the_same(theirs: dict[str, Any]) -> None:
 def test_both_sides_caution_in_the_same_words(theirs: dict[str, Any]) -> None:
     assert {code: list(said) for code, said in SAYS.items()} == theirs["says"]
     assert {word for word, _ in SAYS.values()} <= {"danger", "warning", "caution", "notice"}
+
+
+def told_lines() -> set[tuple[str, str]]:
+    """Every line that a shared case tells: the working and the name of the line."""
+    return {
+        (test["given"]["working"], line["name"])
+        for path in VECTORS.glob("workings_*.json")
+        for group in json.loads(path.read_text("utf-8"))["groups"]
+        for test in group["tests"]
+        for line in test.get("gives", {"lines": []})["lines"]
+    }
+
+
+def test_the_page_has_words_for_all_that_is_asked_and_told(theirs: dict[str, Any]) -> None:
+    texts = theirs["texts"]
+    said = {each.name: each.says for each in WORKINGS.values()}
+    assert {name: texts.get(f"work.{name}.says") for name in said} == said
+    wanted = {("ask", name, ask.name) for name in said for ask in WORKINGS[name].asks}
+    wanted |= {("line", name, line) for name, line in told_lines() if name != "convert"}
+    choices = {
+        ("choice", ask.name, word)
+        for each in WORKINGS.values()
+        for ask in each.asks
+        if ask.quantity == "choice"
+        for word in ask.choices
+    }
+    missing = [
+        (kind, where, name)
+        for kind, where, name in wanted | choices
+        if not {f"{kind}.{where}.{name}", f"{kind}.{name}"} & texts.keys()
+    ]
+    assert missing == []
+
+
+def test_every_working_has_cases_and_every_caution_is_given_in_one() -> None:
+    cases = "".join(path.read_text("utf-8") for path in sorted(VECTORS.glob("workings_*.json")))
+    assert {path.stem for path in VECTORS.glob("workings_*.json")} == {
+        f"workings_{name.replace('-', '_')}" for name in WORKINGS
+    }
+    assert [code for code in SAYS if f'"code": "{code}"' not in cases] == []
 
 
 def test_a_name_stands_once() -> None:

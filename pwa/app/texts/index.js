@@ -11,6 +11,8 @@ import { texts as scan } from './scan.js';
 import { texts as sync } from './sync.js';
 import { spoken, texts as units } from './units.js';
 import { texts as workings } from './workings.js';
+import { texts as workingsBolts } from './workings_bolts.js';
+import { texts as workingsEngine } from './workings_engine.js';
 
 /** @typedef {string | {zero?: string, one: string, other: string}} Text */
 
@@ -28,6 +30,8 @@ const all = {
   ...inspect,
   ...forms,
   ...workings,
+  ...workingsBolts,
+  ...workingsEngine,
 };
 
 const plural = new Intl.PluralRules('en');

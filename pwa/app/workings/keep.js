@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { find as findView, prepare } from '../../views/find.js';
 import { pathOf } from '../frame/code_found.js';
-import { Act, Dock, html, Icon, Sheet, useAnswer, useStore } from '../frame/index.js';
+import { Act, codeGroups, Dock, html, Icon, Sheet, useAnswer, useStore } from '../frame/index.js';
 import { keepAll } from '../keeping.js';
 import { Press } from '../press.js';
 import { local } from '../run/figures.js';
@@ -15,7 +15,7 @@ const MAY_HAVE_NOTES = ['part', 'joint'];
 const MOST = 20;
 
 /**
- * @typedef {{id: string, name: string, heading: string}} Thing what the note is kept on
+ * @typedef {{id: string, name: string, heading: string, codes?: string[]}} Thing what the note is kept on
  */
 
 /** @param {{value: string, unit: string}} amount @param {any} line "45 N·m = 33.2 lbf·ft" */
@@ -53,7 +53,7 @@ export function Keep({ working, outcome, thing, kept, onKept }) {
   const press = () => (thing ? keepOn(thing) : setChoosing(true));
   const label = thing ? t('work.keep.on', { name: thing.name }) : t('work.keep');
   return html`<${Dock}>${kept && html`<p class="kept-on"><${Icon} name="i-note" /><a href=${pathOf(kept)}>${t('work.kept', { name: kept.name })}</a></p>`}
-    <${Act} label=${label} second=${second(outcome, working)} disabled=${!outcome.told} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
+    <${Act} label=${label} second=${second(outcome, working)} disabled=${!outcome.told || Boolean(thing && kept)} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
     ${choosing && html`<${Choose} onClose=${() => setChoosing(false)} onChoose=${keepOn} />`}`;
 }
 
@@ -67,7 +67,7 @@ function Choose({ onClose, onChoose }) {
     ${things.length === 0 && rows && html`<p class="soft">${t(rows.length === 0 ? 'work.choose.empty' : 'work.choose.none')}</p>`}
     <ul class="sheet pick">${things.map(
       (thing) => html`<li key=${thing.id}><${Press} class="row" onPress=${() => onChoose(thing)}>
-      <${Icon} name=${thing.heading === 'joint' ? 'i-star' : 'i-part'} /><span class="says"><b>${thing.name}</b><span class="soft">${t(`heading.${thing.heading}`)}</span></span></${Press}></li>`,
+      <${Icon} name=${thing.heading === 'joint' ? 'i-star' : 'i-part'} /><span class="says"><b>${thing.name}</b><span class="soft">${t(`work.choose.${thing.heading}`)}</span></span><span class="fig code-small">${thing.codes?.[0] ? codeGroups(thing.codes[0]) : ''}</span></${Press}></li>`,
     )}</ul></div></${Sheet}>`;
 }
 
@@ -75,6 +75,8 @@ function Choose({ onClose, onChoose }) {
 function chosenFrom(rows, query) {
   const may = rows.filter((row) => MAY_HAVE_NOTES.includes(row.heading) && row.name);
   if (!query.trim()) return may.slice(0, MOST);
+  const byId = new Map(may.map((row) => [row.id, row]));
   const view = findView(prepare(may), query);
-  return view.groups.flatMap((/** @type {any} */ group) => group.hits).slice(0, MOST);
+  const hits = view.groups.flatMap((/** @type {any} */ group) => group.hits);
+  return hits.flatMap((/** @type {any} */ hit) => byId.get(hit.id) ?? []).slice(0, MOST);
 }

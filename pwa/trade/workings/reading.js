@@ -5,6 +5,7 @@ import { NumberNegative } from '../unit_errors.js';
 import { parseNumber, quantityOf, UNIT_WORDS } from '../units.js';
 import { AskMissing, AskShape, AskUnknown, NotAChoice, RowsUneven } from './errors.js';
 import { given } from './given.js';
+import { refuseUneven } from './rows.js';
 
 /** @typedef {import('./working.js').Ask} Ask */
 /** @typedef {import('./working.js').Working} Working */
@@ -181,21 +182,4 @@ function shareOf(ask, text, unit) {
   if (Number(plain) > 100)
     throw new AskShape({ ask: said(ask.name), trouble: 'is more than 100 per cent' });
   return { value: plain, unit: PER_CENT };
-}
-
-/**
- * Lists of one row must be of one length.
- * @param {Working} working
- * @param {Record<string, Typed[]>} values
- */
-function refuseUneven(working, values) {
-  for (const row of new Set(working.asks.map((ask) => ask.row))) {
-    if (row === null) continue;
-    const lengths = working.asks
-      .filter((ask) => ask.row === row && !(ask.optional && !(ask.name in values)))
-      .map((ask) => ({ about: ask.name, length: (values[ask.name] ?? []).length }));
-    const [least, ...rest] = lengths.sort((one, other) => one.length - other.length);
-    if (least && rest.some(({ length }) => length !== least.length))
-      throw new RowsUneven({ row, about: least.about });
-  }
 }

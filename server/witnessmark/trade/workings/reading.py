@@ -19,6 +19,7 @@ from witnessmark.trade.workings.errors import (
     RowsUneven,
 )
 from witnessmark.trade.workings.given import Given, Typed
+from witnessmark.trade.workings.rows import refuse_uneven
 from witnessmark.trade.workings.working import Ask, Working
 
 LONGEST = 80
@@ -44,7 +45,7 @@ def read(working: Working, given: Mapping[str, Any]) -> Given:
         found = read_ask(_following(ask, values), given.get(ask.name))
         if found:
             values[ask.name] = found
-    _refuse_uneven(working, values)
+    refuse_uneven(working, values)
     return Given(values)
 
 
@@ -188,14 +189,3 @@ _READERS = {
     "choice": _choice,
     "currency": _currency,
 }
-
-
-def _refuse_uneven(working: Working, values: Mapping[str, tuple[Typed, ...]]) -> None:
-    """Lists of one row must be of one length."""
-    rows: dict[str, dict[str, int]] = {}
-    for ask in working.asks:
-        if ask.row and (ask.name in values or not ask.optional):
-            rows.setdefault(ask.row, {})[ask.name] = len(values.get(ask.name, ()))
-    for row, lengths in rows.items():
-        if len(set(lengths.values())) > 1:
-            raise RowsUneven(row=row, about=min(lengths, key=lambda name: lengths[name]))
