@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3de98c7176c6';
+const VERSION = '8ef87dd451ab';
 
 /** @type {string[]} */
 const FILES = [
