@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '8ef87dd451ab';
+const VERSION = '842f12697160';
 
 /** @type {string[]} */
 const FILES = [

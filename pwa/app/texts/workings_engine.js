@@ -32,6 +32,7 @@ export const texts = {
   'line.gap': 'Gap',
   'line.per-bore': 'Share of the bore',
   'line.usual': 'Usual for this bore',
+  'line.clearance.usual': 'Usual for such a fit',
   'line.to-file': 'Still to file',
 
   'ask.kind': 'Which fit is it?',
