@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '842f12697160';
+const VERSION = '05a1518fd787';
 
 /** @type {string[]} */
 const FILES = [
@@ -340,6 +340,7 @@ const FILES = [
   '/vendor/preact/preact.js',
   '/vendor/signals-core/signals-core.js',
   '/vendor/signals/signals.js',
+  '/views/applied.js',
   '/views/code.js',
   '/views/course.js',
   '/views/find.js',
@@ -360,6 +361,7 @@ const FILES = [
   '/views/progress.js',
   '/views/pulls.js',
   '/views/runs.js',
+  '/views/setting.js',
   '/views/summary.js',
   '/views/things.js',
   '/views/tonight.js',

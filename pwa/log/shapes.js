@@ -108,6 +108,9 @@ export function lines(check, most = Number.POSITIVE_INFINITY) {
   };
 }
 
+/** What a check takes, or text as an older page kept it. @type {(check: Check) => Check} */
+export const textOr = (check) => (value) => (typeof value === 'string' ? null : check(value));
+
 /** A measured value: digits as typed, and the word of the unit they were read in. */
 export const measured = shape({ value: must(number), unit: must(words) });
 

@@ -1,5 +1,6 @@
 /** A joint and the run on it: which fastener, how much, where did I stop? */
 import { value } from '../log/workshop.js';
+import { applied } from './applied.js';
 import { jointParts } from './held.js';
 import { after, asks } from './joint_asks.js';
 import { fastenerLine, noteLines, passLine, pullLine } from './joint_lines.js';
@@ -8,6 +9,7 @@ import * as plain from './plain.js';
 import { programme, targetOf } from './programme.js';
 import { progress } from './progress.js';
 import { chosen, factsOf, fastenerOf, runs } from './runs.js';
+import { adapter } from './setting.js';
 import { wantedOfWrench, wrenches, wrenchInHand } from './wrenches.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
@@ -20,7 +22,7 @@ import { wantedOfWrench, wrenches, wrenchInHand } from './wrenches.js';
 /** @typedef {import('./runs.js').Run} Run */
 
 const RECENT = 20;
-const TEXTS = ['name', 'noun', 'plural', 'thread', 'pattern', 'adapter', 'casting'];
+const TEXTS = ['name', 'noun', 'plural', 'thread', 'strength_class', 'pattern', 'casting'];
 
 /**
  * All that a screen of a joint needs; run names one of its runs, else the latest counts.
@@ -53,6 +55,7 @@ export function joint(workshop, id, run = null) {
     unsourced_due: unsourcedDue(plan, now, following[0]?.target ?? null),
     wrenches: wrenches(subject, wantedOfWrench(following[0], plan), workshop),
     wrench: wrenchInHand(subject, now),
+    applied: applied(subject, state === 'done' ? now : null, workshop),
     after: after(found, picked),
     notes: noteLines(subject, ['note', 'photo']),
   };
@@ -78,9 +81,9 @@ function described(id, subject, plan, workshop) {
     plural: null,
     thread: null,
     pattern: null,
-    adapter: null,
     casting: null,
     ...texts,
+    adapter: adapter(subject),
     count: plan.fasteners.size,
     build,
     build_name: plain.text(value(workshop.subject(build ?? ''), 'name')),

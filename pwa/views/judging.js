@@ -4,6 +4,7 @@ import { against } from '../trade/torque.js';
 import * as wrench from '../trade/wrench.js';
 import * as plain from './plain.js';
 import { same, wantsValue } from './programme.js';
+import { adapter, atBolt, atWrench } from './setting.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {import('../log/values.js').Fact} Fact */
@@ -20,17 +21,19 @@ import { same, wantsValue } from './programme.js';
  * @param {Workshop} workshop
  * @param {Map<string, string | null>} fits what rangeFit said already, as a pass asks it often
  */
-export function againstTarget({ body }, targetNow, joint, workshop, fits) {
+export function againstTarget({ body, order }, targetNow, joint, workshop, fits) {
   const target = targetNow && (plain.quantity(body.target) ?? plain.quantity(targetNow));
   if (!target) return [];
   const tool = workshop.subject(plain.asId(body.wrench));
   const flags = [];
-  const reading = plain.quantity(body.reading);
-  const atTheWrench = body.read_at === 'set' && plain.text(value(joint, 'adapter'));
-  const said = reading && !atTheWrench ? judged(reading, target, permitted(tool)) : 'within';
+  const through = adapter(joint, order);
+  let reading = plain.quantity(body.reading);
+  if (reading && through && body.read_at === 'set') reading = atBolt(reading, through);
+  const said = reading ? judged(reading, target, permitted(tool)) : 'within';
   if (said !== 'within') flags.push(said);
-  const asked = `${target.value} ${target.unit} ${body.wrench}`;
-  if (!fits.has(asked)) fits.set(asked, rangeFit(tool, target));
+  const wanted = atWrench(target, through);
+  const asked = `${wanted.value} ${wanted.unit} ${body.wrench}`;
+  if (!fits.has(asked)) fits.set(asked, rangeFit(tool, wanted));
   return ['takes', null].includes(fits.get(asked) ?? null) ? flags : [...flags, 'wrong-range'];
 }
 

@@ -4,6 +4,7 @@ import { permitted, rangeFit } from './judging.js';
 import * as plain from './plain.js';
 import { targetOf } from './programme.js';
 import { factsOf } from './runs.js';
+import { adapter, atWrench, settingLine } from './setting.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {plain.Workshop} Workshop */
@@ -19,7 +20,8 @@ const TEXTS = ['name', 'sort', 'unit', 'least', 'most', 'graduation', 'calibrate
  */
 export function wrenches(joint, target, workshop) {
   const usual = plain.text(value(joint, 'wrench'));
-  const lines = workshop.all('wrench').map((each) => wrenchLine(each, target));
+  const through = adapter(joint);
+  const lines = workshop.all('wrench').map((each) => wrenchLine(each, target, through));
   return plain.sorted(lines, (line) => [
     line.takes === false ? 1 : 0,
     line.id === usual ? 0 : 1,
@@ -43,16 +45,20 @@ export function wrenchInHand(joint, now) {
 /**
  * @param {Subject} wrench
  * @param {Measured | null} target
+ * @param {import('./setting.js').Adapter | null} through
  */
-function wrenchLine(wrench, target) {
-  const fit = rangeFit(wrench, plain.quantity(target));
+function wrenchLine(wrench, target, through) {
+  const wanted = plain.quantity(target);
+  const fit = rangeFit(wrench, wanted && atWrench(wanted, through));
   const share = permitted(wrench);
   const own = plain.text(value(wrench, 'deviation'));
+  /** @type {Record<string, string | null>} */
   const texts = Object.fromEntries(TEXTS.map((name) => [name, plain.text(value(wrench, name))]));
   return {
     id: wrench.id,
     name: null,
     ...texts,
+    ...settingLine(/** @type {import('./setting.js').Tool} */ (texts), target, through),
     permitted: share === null ? null : (own ?? String(Math.round(share * 100))),
     takes: fit === null ? null : fit === 'takes',
     why: fit === 'takes' ? null : fit,

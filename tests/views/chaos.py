@@ -34,6 +34,12 @@ SANE = [
 ]
 
 
+ADAPTER = {
+    "adapter_length": {"value": "50", "unit": "mm"}, "wrench_length": {"value": "12", "unit": "in"},
+    "angle": {"value": "45", "unit": "°"},
+}  # fmt: skip
+
+
 class Chaos:
     def __init__(self, seed: int) -> None:
         self.random = random.Random(seed)  # noqa: S311 - no secret hangs on it
@@ -91,7 +97,7 @@ class Chaos:
                 "name": self.text(), "parts": self.some(("p1", "p2")), "wrench": "w1",
                 "fastener_part": self.one((None, "p2")), "fasteners": self.fasteners(),
                 "pattern": self.one(("circle", "rows", "line", "points")),
-                "programme": self.programme(), "adapter": self.text(),
+                "programme": self.programme(), "adapter": self.one((self.text(), None, {}, ADAPTER)),
             },
             "part": lambda: {
                 "name": self.text(), "kind": self.one((None, "k1")),

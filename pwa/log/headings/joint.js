@@ -1,6 +1,20 @@
 /** Fasteners tightened together, the parts they clamp, and the programme. */
 import { latestPerField } from '../merge.js';
-import { id, lines, may, must, number, shape, text, truth, whole, word, words } from '../shapes.js';
+import {
+  id,
+  lines,
+  may,
+  measured,
+  must,
+  number,
+  shape,
+  text,
+  textOr,
+  truth,
+  whole,
+  word,
+  words,
+} from '../shapes.js';
 
 /** One fastener by its id, with its number and its place in the drawing. */
 const fastener = shape({
@@ -40,6 +54,14 @@ const programme = shape({
   invented: may(truth),
 });
 
+/** What the wrench pulls through: its length, the wrench's, and the angle between them. */
+const adapter = shape({
+  name: may(text),
+  adapter_length: must(measured),
+  wrench_length: must(measured),
+  angle: must(measured),
+});
+
 /** What a description may say; it names only what changed, and null empties a field. */
 const jointFields = shape({
   name: may(text),
@@ -53,10 +75,11 @@ const jointFields = shape({
   pattern: may(word('circle', 'rows', 'line', 'points')),
   programme: may(programme),
   wrench: may(id),
-  adapter: may(text),
+  adapter: may(textOr(adapter)),
   note: may(text),
   invented: may(truth),
   casting: may(word('plain', 'ring', 'head')),
+  strength_class: may(text),
 });
 
 /** Shape only. New fields go last and are optional; none is renamed or removed. */

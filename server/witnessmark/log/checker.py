@@ -14,7 +14,7 @@ from typing import Any
 from marshmallow import Schema, fields
 
 from witnessmark.log import shapes
-from witnessmark.log.shapes import Leaf, Lines
+from witnessmark.log.shapes import Leaf, Lines, TextOr
 from witnessmark.log.trouble import Trouble
 
 Check = Callable[[Any], Trouble | None]
@@ -68,9 +68,15 @@ def _inner(field: fields.Field[Any]) -> Inner:
         return field.trouble
     if isinstance(field, Lines):
         return _lines(field)
+    if isinstance(field, TextOr):
+        return _text_or(finder(type(field.schema)))
     if isinstance(field, fields.Nested):
         return finder(type(field.schema))
     raise TypeError(f"no checker is made for {type(field).__name__}")
+
+
+def _text_or(inner: Check) -> Inner:
+    return lambda value: None if type(value) is str else inner(value)
 
 
 def _lines(field: Lines) -> Inner:
@@ -125,7 +131,8 @@ class _Expression:
         if isinstance(field, Leaf) and field.good:
             return field.good.format(x=x)
         if isinstance(field, fields.Nested):
-            return self._object(x, type(field.schema))
+            inside = self._object(x, type(field.schema))
+            return f"type({x}) is str or ({inside})" if isinstance(field, TextOr) else inside
         named = f"n{next(self.numbers)}"
         self.names[named] = _inner(field)
         return f"{named}({x}) is None"

@@ -200,6 +200,13 @@ class Shape(Schema):
         unknown = INCLUDE
 
 
+class TextOr(fields.Nested):
+    """An object of a shape, or text as an older page kept it."""
+
+    def _deserialize(self, value: Any, *args: Any, **kwargs: Any) -> Any:
+        return value if type(value) is str else super()._deserialize(value, *args, **kwargs)
+
+
 class Measured(Shape):
     """A measured value: digits as typed, and the word of the unit they were read in."""
 

@@ -6,7 +6,8 @@ from typing import Any
 
 from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop, value
-from witnessmark.views import plain
+from witnessmark.views import plain, setting
+from witnessmark.views.applied import applied
 from witnessmark.views.held import JointPart, joint_parts
 from witnessmark.views.joint_asks import after, asks
 from witnessmark.views.joint_lines import fastener_line, note_lines, pass_line, pull_line
@@ -46,6 +47,7 @@ def joint(workshop: Workshop, id_: str, run: str | None = None) -> dict[str, Any
         "unsourced_due": unsourced_due(plan, now, following),
         "wrenches": wrenches(subject, wanted_of_wrench(following, plan), workshop),
         "wrench": wrench_in_hand(subject, now),
+        "applied": applied(subject, now if state == "done" else None, workshop),
         "after": after(found, picked),
         "notes": note_lines(subject, ("note", "photo")),
     }
@@ -57,13 +59,14 @@ def _described(
     build = plain.text(value(subject, "build"))
     texts = {
         name: plain.text(value(subject, name))
-        for name in ("name", "noun", "plural", "thread", "pattern", "adapter", "casting")
+        for name in ("name", "noun", "plural", "thread", "strength_class", "pattern", "casting")
     }
     return {
         "id": id_,
         "here": subject is not None and subject["heading"] is not None,
         "hidden": bool(subject and subject["hidden"]),
         **texts,
+        "adapter": setting.adapter(subject),
         "count": len(plan.fasteners),
         "build": build,
         "build_name": plain.text(value(workshop.subject(build or ""), "name")),

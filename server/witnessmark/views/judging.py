@@ -7,7 +7,7 @@ from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.trade import torque, wrench
 from witnessmark.trade.units import Measured
-from witnessmark.views import plain
+from witnessmark.views import plain, setting
 from witnessmark.views.programme import Pass, Programme, same
 
 Fits = dict[tuple[str, Measured], str | None]
@@ -27,16 +27,19 @@ def against_target(
     tool = workshop.subject(plain.as_id(body.get("wrench")))
     flags = []
     reading = plain.quantity(body.get("reading"))
-    at_the_wrench = body.get("read_at") == "set" and plain.text(value(joint, "adapter"))
-    if reading is not None and not at_the_wrench:
+    adapter = setting.adapter(joint, before=fact["order"])
+    if reading is not None and adapter is not None and body.get("read_at") == "set":
+        reading = setting.at_bolt(reading, adapter)
+    if reading is not None:
         try:
             said = torque.against(reading, target, permitted(tool))
             flags += [] if said == "within" else [said]
         except TradeError:
             pass
-    asked = (plain.as_id(body.get("wrench")), target)
+    wanted = setting.at_wrench(target, adapter)
+    asked = (plain.as_id(body.get("wrench")), wanted)
     if asked not in fits:
-        fits[asked] = range_fit(tool, target)
+        fits[asked] = range_fit(tool, wanted)
     return flags + (["wrong-range"] if fits[asked] not in (None, "takes") else [])
 
 

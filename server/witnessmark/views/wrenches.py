@@ -6,7 +6,7 @@ from typing import Any
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
-from witnessmark.views import plain
+from witnessmark.views import plain, setting
 from witnessmark.views.judging import permitted, range_fit
 from witnessmark.views.programme import Programme
 from witnessmark.views.progress import Progress
@@ -19,7 +19,8 @@ def wrenches(
 ) -> list[dict[str, Any]]:
     """Every wrench; one whose range does not take the target is not offered first."""
     usual = plain.text(value(joint, "wrench"))
-    lines = [_line(each, target) for each in workshop.all("wrench")]
+    through = setting.adapter(joint)
+    lines = [_line(each, target, through) for each in workshop.all("wrench")]
     lines.sort(
         key=lambda line: (
             line["takes"] is False,
@@ -39,13 +40,18 @@ def wrench_in_hand(joint: Subject | None, now: Progress | None) -> str | None:
     return known[0] if known else plain.text(value(joint, "wrench"))
 
 
-def _line(wrench: Subject, target: dict[str, str] | None) -> dict[str, Any]:
-    fit = range_fit(wrench, plain.quantity(target))
+def _line(
+    wrench: Subject, target: dict[str, str] | None, through: dict[str, Any] | None
+) -> dict[str, Any]:
+    wanted = plain.quantity(target)
+    fit = range_fit(wrench, wanted and setting.at_wrench(wanted, through))
     share = permitted(wrench)
     own = plain.text(value(wrench, "deviation"))
+    texts = {name: plain.text(value(wrench, name)) for name in TEXTS}
     return {
         "id": wrench["id"],
-        **{name: plain.text(value(wrench, name)) for name in TEXTS},
+        **texts,
+        **setting.setting_line(texts, target, through),
         "permitted": None if share is None else own or str(round(share * 100)),
         "takes": None if fit is None else fit == "takes",
         "why": fit if fit in ("starts-at", "ends-at") else None,

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from marshmallow import INCLUDE
+
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import latest_per_field
 from witnessmark.log.shapes import (
@@ -10,6 +12,7 @@ from witnessmark.log.shapes import (
     Measured,
     Shape,
     Text,
+    TextOr,
     Truth,
     Whole,
     Word,
@@ -63,6 +66,15 @@ class Programme(Shape):
     invented = Truth(allow_none=True)
 
 
+class Adapter(Shape):
+    """What the wrench pulls through: its length, the wrench's, and the angle between them."""
+
+    name = Text(allow_none=True)
+    adapter_length = nested(Measured, required=True)
+    wrench_length = nested(Measured, required=True)
+    angle = nested(Measured, required=True)
+
+
 class JointFields(Shape):
     """What a description may say; it names only what changed, and null empties a field."""
 
@@ -77,10 +89,11 @@ class JointFields(Shape):
     pattern = Word("circle", "rows", "line", "points", allow_none=True)
     programme = nested(Programme, null=True)
     wrench = Id(allow_none=True)
-    adapter = Text(allow_none=True)
+    adapter = TextOr(Adapter, allow_none=True, unknown=INCLUDE)
     note = Text(allow_none=True)
     invented = Truth(allow_none=True)
     casting = Word("plain", "ring", "head", allow_none=True)
+    strength_class = Text(allow_none=True)
 
 
 class JointSchema(Shape):
