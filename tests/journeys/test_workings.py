@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 from journeys.demo_phone import DemoPhone, demo_phone
-from journeys.test_screens import CONTRAST, LONGER, SIZES, THEMES, size
+from journeys.test_screens import CONTRAST, LONGER, SIZES, SPOKEN, THEMES, size
 from playwright.sync_api import expect
 
 # What is typed into each working, and the headline it must then tell.
@@ -205,3 +205,20 @@ def test_enter_goes_from_number_to_number(phone: DemoPhone) -> None:
     phone.page.locator("#ask-wanted").focus()
     phone.page.keyboard.press("Enter")
     assert phone.page.evaluate("document.activeElement.id") == "ask-wrench-length"
+
+
+@pytest.mark.parametrize("name", ["", "clearance", "set"])
+@pytest.mark.usefixtures("typed")
+def test_gloves_enlarge_every_target_of_a_working(phone: DemoPhone, name: str) -> None:
+    size(phone, "phone")
+    phone.open(f"/workings/{name}".rstrip("/"))
+    phone.page.evaluate("document.documentElement.dataset.gloves = 'yes'")
+    assert phone.measured(desk=False, touch=72, gap=16) == []
+
+
+@pytest.mark.usefixtures("typed")
+def test_a_working_reads_aloud_as_kept(phone: DemoPhone) -> None:
+    size(phone, "phone")
+    phone.open("/workings/clearance")
+    kept = (SPOKEN / "working.txt").read_text("utf-8")
+    assert kept == phone.aloud()

@@ -30,15 +30,42 @@ function firstOf(workshop, about) {
   const subject = workshop.subject(about);
   if (subject?.heading !== 'joint') return { typed: {} };
   const programme = value(subject, 'programme') ?? {};
-  const target = lastTorque(programme);
+  const known = { ...throughAdapter(value(subject, 'adapter')), ...targetOf(programme) };
   const state = STATES.find(([word]) => word.test(programme.lubricant ?? ''))?.[1] ?? '';
   const typed = {
     thread: value(subject, 'thread') ?? '',
+    class: value(subject, 'strength_class') ?? '',
     lubricant: state,
-    torque: target?.value ?? '',
-    wanted: target?.value ?? '',
+    ...mapped(known, (each) => each.value),
   };
-  return { typed, units: target ? { torque: target.unit, wanted: target.unit } : {} };
+  return { typed, units: mapped(known, (each) => each.unit) };
+}
+
+/**
+ * @template T
+ * @param {Record<string, T>} known
+ * @param {(each: T) => string} part
+ * @returns {Record<string, string>}
+ */
+const mapped = (known, part) =>
+  Object.fromEntries(Object.entries(known).map(([name, each]) => [name, part(each)]));
+
+/** @typedef {{value: string, unit: string}} Measured */
+
+/** Lengths and angle of the adapter the joint is pulled through; an older page kept only its name. @param {any} adapter @returns {Record<string, Measured>} */
+function throughAdapter(adapter) {
+  if (!adapter?.adapter_length) return {};
+  return {
+    'adapter-length': adapter.adapter_length,
+    'wrench-length': adapter.wrench_length,
+    angle: adapter.angle,
+  };
+}
+
+/** @param {any} programme @returns {Record<string, Measured>} */
+function targetOf(programme) {
+  const target = lastTorque(programme);
+  return target ? { torque: target, wanted: target } : {};
 }
 
 /** The value of the last torque pass. @param {any} programme */

@@ -1,8 +1,18 @@
 /** Keeping a working as a note: on the record it was opened from, or on one that is chosen. */
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { find as findView, prepare } from '../../views/find.js';
 import { pathOf } from '../frame/code_found.js';
-import { Act, codeGroups, Dock, html, Icon, Sheet, useAnswer, useStore } from '../frame/index.js';
+import {
+  Act,
+  codeGroups,
+  Dock,
+  html,
+  Icon,
+  Sheet,
+  say,
+  useAnswer,
+  useStore,
+} from '../frame/index.js';
 import { keepAll } from '../keeping.js';
 import { Press } from '../press.js';
 import { local } from '../run/figures.js';
@@ -34,6 +44,17 @@ function second(outcome, working) {
   return what ? t('work.wanted', { what }) : t('work.trouble');
 }
 
+/** How long the fingers rest before a new result is said, in ms, so that no digit is talked over. */
+const REST = 1000;
+
+/** @param {string} headline */
+function useTold(headline) {
+  useEffect(() => {
+    const resting = setTimeout(() => headline && say(headline), REST);
+    return () => clearTimeout(resting);
+  }, [headline]);
+}
+
 /**
  * The main action, and what was kept.
  * @param {{working: string, outcome: import('./outcome.js').Outcome, thing: Thing | null, kept: Thing | null, onKept: (thing: Thing) => void}} props
@@ -50,10 +71,12 @@ export function Keep({ working, outcome, thing, kept, onKept }) {
     onKept(on);
     return true;
   };
+  const headline = second(outcome, working);
+  useTold(outcome.told ? headline : '');
   const press = () => (thing ? keepOn(thing) : setChoosing(true));
   const label = thing ? t('work.keep.on', { name: thing.name }) : t('work.keep');
   return html`<${Dock}>${kept && html`<p class="kept-on"><${Icon} name="i-note" /><a href=${pathOf(kept)}>${t('work.kept', { name: kept.name })}</a></p>`}
-    <${Act} label=${label} second=${second(outcome, working)} disabled=${!outcome.told || Boolean(thing && kept)} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
+    <${Act} label=${label} second=${headline} disabled=${!outcome.told || Boolean(thing && kept)} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
     ${choosing && html`<${Choose} onClose=${() => setChoosing(false)} onChoose=${keepOn} />`}`;
 }
 
