@@ -40,6 +40,7 @@ const ONE_OF = Object.freeze({
   cautions: 'caution',
   sequence: 'place in the sequence',
   criteria: 'criterion',
+  measures: 'measure',
   companions: 'companion',
   pulls: 'pull',
   after: 'line of after',

@@ -1,6 +1,6 @@
-/** What a part is: criteria, reasons, companions. */
+/** What a part is: criteria, what to measure, reasons, companions. */
 import { latestPerField } from '../merge.js';
-import { id, lines, may, must, shape, text, truth, words } from '../shapes.js';
+import { id, lines, may, must, number, shape, text, truth, words } from '../shapes.js';
 
 /** One thing to look at for a kind, and what good and bad look like. */
 const criterion = shape({
@@ -9,6 +9,21 @@ const criterion = shape({
   hint: may(text),
   good: may(text),
   bad: may(text),
+  drawing: may(text),
+});
+
+/** One thing to measure for a kind: with what, where, and between which limits. */
+const measure = shape({
+  id: must(id),
+  name: must(words),
+  quantity: may(text),
+  unit: may(text),
+  instrument: may(text),
+  positions: may(lines(text)),
+  directions: may(lines(text)),
+  least: may(number),
+  most: may(number),
+  source: may(text),
 });
 
 /** Short reasons a person may choose, for each verdict that wants one. */
@@ -29,6 +44,9 @@ const kindFields = shape({
   companions: may(lines(id)),
   drawing: may(text),
   invented: may(truth),
+  measures: may(lines(measure)),
+  own_place: may(truth),
+  source: may(text),
 });
 
 /** Shape only. New fields go last and are optional; none is renamed or removed. */

@@ -31,7 +31,7 @@ ONE_OF = {
     "passes": "pass", "values": "value", "fasteners": "fastener", "photos": "photo",
     "looks": "look", "readings": "reading", "codes": "code", "parts": "part",
     "cautions": "caution", "sequence": "place in the sequence", "criteria": "criterion",
-    "companions": "companion", "pulls": "pull", "after": "line of after",
+    "measures": "measure", "companions": "companion", "pulls": "pull", "after": "line of after",
 }  # fmt: skip
 """One line of a list, as a person calls it; other lists say "line"."""
 

@@ -1,10 +1,10 @@
-"""What a part is: criteria, reasons, companions."""
+"""What a part is: criteria, what to measure, reasons, companions."""
 
 from __future__ import annotations
 
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import latest_per_field
-from witnessmark.log.shapes import Id, Lines, Shape, Text, Truth, Words, nested
+from witnessmark.log.shapes import Id, Lines, Number, Shape, Text, Truth, Words, nested
 
 
 class Criterion(Shape):
@@ -15,6 +15,22 @@ class Criterion(Shape):
     hint = Text(allow_none=True)
     good = Text(allow_none=True)
     bad = Text(allow_none=True)
+    drawing = Text(allow_none=True)
+
+
+class Measure(Shape):
+    """One thing to measure for a kind: with what, where, and between which limits."""
+
+    id = Id(required=True)
+    name = Words(required=True)
+    quantity = Text(allow_none=True)
+    unit = Text(allow_none=True)
+    instrument = Text(allow_none=True)
+    positions = Lines(Text(), allow_none=True)
+    directions = Lines(Text(), allow_none=True)
+    least = Number(allow_none=True)
+    most = Number(allow_none=True)
+    source = Text(allow_none=True)
 
 
 class Reasons(Shape):
@@ -37,6 +53,9 @@ class KindFields(Shape):
     companions = Lines(Id(), allow_none=True)
     drawing = Text(allow_none=True)
     invented = Truth(allow_none=True)
+    measures = Lines(nested(Measure), allow_none=True)
+    own_place = Truth(allow_none=True)
+    source = Text(allow_none=True)
 
 
 class KindSchema(Shape):
