@@ -84,6 +84,16 @@ def test_digits_in_threes_are_named_both_ways_with_their_unit() -> None:
     assert "1.250 mm or 1250 mm" in refused.value.sentence
 
 
+@pytest.mark.parametrize(
+    ("text", "style", "mm"), [("3.850 in", None, 97.79), ("1,250 mm", ",", 1.25)]
+)
+def test_an_amount_that_was_read_is_not_asked_about_again(
+    text: str, style: str | None, mm: float
+) -> None:
+    read = typed.read(text, "length", decimal_sign=style)
+    assert units.magnitude(read.quantity, "mm") == pytest.approx(mm, rel=1e-12)
+
+
 def test_a_bare_number_is_asked_for_one_of_the_units() -> None:
     with pytest.raises(UnitMissing) as refused:
         typed.read("35", "torque")

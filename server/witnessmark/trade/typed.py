@@ -73,7 +73,7 @@ class Typed:
     @property
     def quantity(self) -> Quantity:
         """The amount, for computing."""
-        return units.quantity(self.number, self.unit)
+        return units.quantity(float(self.number), self.unit)
 
 
 def read(
