@@ -6,51 +6,25 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '05a1518fd787';
+const VERSION = '3c0ba4f03acc';
 
-/** @type {string[]} */
-const FILES = [
+/** What the page needs to start. @type {string[]} */
+const SHELL_FILES = [
   '/app/app.js',
   '/app/asking.js',
   '/app/dates.js',
   '/app/device_names.js',
-  '/app/draft.js',
-  '/app/drawing/casting.js',
-  '/app/drawing/heads.js',
-  '/app/drawing/joint_drawing.js',
-  '/app/drawing/place.js',
-  '/app/drawing/window.js',
-  '/app/edit/fields.js',
-  '/app/edit/inputs.js',
   '/app/feedback.js',
-  '/app/forms_fields.js',
   '/app/frame/act.js',
-  '/app/frame/asks.js',
-  '/app/frame/before.js',
   '/app/frame/camera.js',
-  '/app/frame/choices.js',
-  '/app/frame/code_found.js',
-  '/app/frame/contact.js',
   '/app/frame/demo.js',
-  '/app/frame/facts.js',
   '/app/frame/foot.js',
-  '/app/frame/grid.js',
   '/app/frame/html.js',
   '/app/frame/index.js',
-  '/app/frame/inspections.js',
-  '/app/frame/joint_card.js',
-  '/app/frame/label_form.js',
   '/app/frame/live.js',
-  '/app/frame/maker.js',
-  '/app/frame/matrix.js',
-  '/app/frame/note_sheet.js',
-  '/app/frame/notes.js',
   '/app/frame/outlines.js',
   '/app/frame/page.js',
   '/app/frame/photo.js',
-  '/app/frame/repair.js',
-  '/app/frame/row.js',
-  '/app/frame/save_file.js',
   '/app/frame/scan_ways.js',
   '/app/frame/scanner.js',
   '/app/frame/sheet.js',
@@ -59,20 +33,8 @@ const FILES = [
   '/app/frame/told.js',
   '/app/frame/typed_code.js',
   '/app/frame/wait.js',
-  '/app/frame/ways.js',
-  '/app/fresh_id.js',
   '/app/glass.js',
   '/app/icons.js',
-  '/app/inspect/judging.js',
-  '/app/inspect/piece.js',
-  '/app/inspect/pieces.js',
-  '/app/inspect/plate.js',
-  '/app/inspect/take_photo.js',
-  '/app/joint_form/fasteners.js',
-  '/app/joint_form/model.js',
-  '/app/joint_form/parts.js',
-  '/app/joint_form/passes.js',
-  '/app/joint_form/shape.js',
   '/app/keeping.js',
   '/app/look/desk.css',
   '/app/look/figures-600.woff2',
@@ -89,64 +51,10 @@ const FILES = [
   '/app/look/tokens.css',
   '/app/look/workings.css',
   '/app/main.js',
-  '/app/new_thing/choice.js',
-  '/app/new_thing/entries.js',
   '/app/press.js',
   '/app/press_rules.js',
-  '/app/reduce_photo.js',
   '/app/router.js',
   '/app/routes.js',
-  '/app/run/actions.js',
-  '/app/run/asking.js',
-  '/app/run/awake.js',
-  '/app/run/begin.js',
-  '/app/run/between.js',
-  '/app/run/drafts.js',
-  '/app/run/elsewhere.js',
-  '/app/run/figure.js',
-  '/app/run/figures.js',
-  '/app/run/flagged.js',
-  '/app/run/frame.js',
-  '/app/run/keeping.js',
-  '/app/run/keypad.js',
-  '/app/run/keys.js',
-  '/app/run/ready.js',
-  '/app/run/reason.js',
-  '/app/run/sitting.js',
-  '/app/run/source_line.js',
-  '/app/run/typed.js',
-  '/app/run/use_joint.js',
-  '/app/run/use_run.js',
-  '/app/screens/bind.js',
-  '/app/screens/choose.js',
-  '/app/screens/code.js',
-  '/app/screens/devices.js',
-  '/app/screens/edit.js',
-  '/app/screens/find.js',
-  '/app/screens/holder.js',
-  '/app/screens/home.js',
-  '/app/screens/inspect.js',
-  '/app/screens/joint.js',
-  '/app/screens/joint_edit.js',
-  '/app/screens/label.js',
-  '/app/screens/labels.js',
-  '/app/screens/lost.js',
-  '/app/screens/more.js',
-  '/app/screens/move.js',
-  '/app/screens/new.js',
-  '/app/screens/pair.js',
-  '/app/screens/part.js',
-  '/app/screens/reading.js',
-  '/app/screens/refused.js',
-  '/app/screens/scan.js',
-  '/app/screens/settings.js',
-  '/app/screens/strike.js',
-  '/app/screens/sync.js',
-  '/app/screens/tonight.js',
-  '/app/screens/working.js',
-  '/app/screens/workings.js',
-  '/app/screens/wrench.js',
-  '/app/screens/wrenches.js',
   '/app/settings.js',
   '/app/start.js',
   '/app/texts/desk.js',
@@ -165,25 +73,6 @@ const FILES = [
   '/app/texts/workings.js',
   '/app/texts/workings_bolts.js',
   '/app/texts/workings_engine.js',
-  '/app/values.js',
-  '/app/words.js',
-  '/app/workings/draw_adapter.js',
-  '/app/workings/draw_clearance.js',
-  '/app/workings/draw_preload.js',
-  '/app/workings/draw_ratio.js',
-  '/app/workings/draw_set.js',
-  '/app/workings/draw_stretch.js',
-  '/app/workings/drawing.js',
-  '/app/workings/fields.js',
-  '/app/workings/first.js',
-  '/app/workings/keep.js',
-  '/app/workings/marks.js',
-  '/app/workings/note.js',
-  '/app/workings/outcome.js',
-  '/app/workings/told.js',
-  '/app/workings/use_working.js',
-  '/app/workings/words.js',
-  '/changes.json',
   '/errors.js',
   '/',
   '/log/clean.js',
@@ -271,6 +160,129 @@ const FILES = [
   '/store/wire.js',
   '/store/workshops.js',
   '/store/zip.js',
+  '/trade/label.js',
+  '/vendor/htm/htm.js',
+  '/vendor/htm/preact.js',
+  '/vendor/idb/index.js',
+  '/vendor/preact/hooks.js',
+  '/vendor/preact/preact.js',
+  '/vendor/signals-core/signals-core.js',
+  '/vendor/signals/signals.js',
+];
+
+/** The screens, and what only they load. @type {string[]} */
+const SCREEN_FILES = [
+  '/app/draft.js',
+  '/app/drawing/casting.js',
+  '/app/drawing/heads.js',
+  '/app/drawing/joint_drawing.js',
+  '/app/drawing/place.js',
+  '/app/drawing/window.js',
+  '/app/edit/fields.js',
+  '/app/edit/inputs.js',
+  '/app/forms_fields.js',
+  '/app/frame/asks.js',
+  '/app/frame/before.js',
+  '/app/frame/choices.js',
+  '/app/frame/code_found.js',
+  '/app/frame/contact.js',
+  '/app/frame/facts.js',
+  '/app/frame/grid.js',
+  '/app/frame/inspections.js',
+  '/app/frame/joint_card.js',
+  '/app/frame/label_form.js',
+  '/app/frame/maker.js',
+  '/app/frame/matrix.js',
+  '/app/frame/note_sheet.js',
+  '/app/frame/notes.js',
+  '/app/frame/repair.js',
+  '/app/frame/row.js',
+  '/app/frame/save_file.js',
+  '/app/frame/ways.js',
+  '/app/fresh_id.js',
+  '/app/inspect/judging.js',
+  '/app/inspect/piece.js',
+  '/app/inspect/pieces.js',
+  '/app/inspect/plate.js',
+  '/app/inspect/take_photo.js',
+  '/app/joint_form/fasteners.js',
+  '/app/joint_form/model.js',
+  '/app/joint_form/parts.js',
+  '/app/joint_form/passes.js',
+  '/app/joint_form/shape.js',
+  '/app/new_thing/choice.js',
+  '/app/new_thing/entries.js',
+  '/app/reduce_photo.js',
+  '/app/run/actions.js',
+  '/app/run/asking.js',
+  '/app/run/awake.js',
+  '/app/run/begin.js',
+  '/app/run/between.js',
+  '/app/run/drafts.js',
+  '/app/run/elsewhere.js',
+  '/app/run/figure.js',
+  '/app/run/figures.js',
+  '/app/run/flagged.js',
+  '/app/run/frame.js',
+  '/app/run/keeping.js',
+  '/app/run/keypad.js',
+  '/app/run/keys.js',
+  '/app/run/ready.js',
+  '/app/run/reason.js',
+  '/app/run/sitting.js',
+  '/app/run/source_line.js',
+  '/app/run/typed.js',
+  '/app/run/use_joint.js',
+  '/app/run/use_run.js',
+  '/app/screens/bind.js',
+  '/app/screens/choose.js',
+  '/app/screens/code.js',
+  '/app/screens/devices.js',
+  '/app/screens/edit.js',
+  '/app/screens/find.js',
+  '/app/screens/holder.js',
+  '/app/screens/home.js',
+  '/app/screens/inspect.js',
+  '/app/screens/joint.js',
+  '/app/screens/joint_edit.js',
+  '/app/screens/label.js',
+  '/app/screens/labels.js',
+  '/app/screens/lost.js',
+  '/app/screens/more.js',
+  '/app/screens/move.js',
+  '/app/screens/new.js',
+  '/app/screens/pair.js',
+  '/app/screens/part.js',
+  '/app/screens/reading.js',
+  '/app/screens/refused.js',
+  '/app/screens/scan.js',
+  '/app/screens/settings.js',
+  '/app/screens/strike.js',
+  '/app/screens/sync.js',
+  '/app/screens/tonight.js',
+  '/app/screens/working.js',
+  '/app/screens/workings.js',
+  '/app/screens/wrench.js',
+  '/app/screens/wrenches.js',
+  '/app/values.js',
+  '/app/words.js',
+  '/app/workings/draw_adapter.js',
+  '/app/workings/draw_clearance.js',
+  '/app/workings/draw_preload.js',
+  '/app/workings/draw_ratio.js',
+  '/app/workings/draw_set.js',
+  '/app/workings/draw_stretch.js',
+  '/app/workings/drawing.js',
+  '/app/workings/fields.js',
+  '/app/workings/first.js',
+  '/app/workings/keep.js',
+  '/app/workings/marks.js',
+  '/app/workings/note.js',
+  '/app/workings/outcome.js',
+  '/app/workings/told.js',
+  '/app/workings/use_working.js',
+  '/app/workings/words.js',
+  '/changes.json',
   '/trade/adapter.js',
   '/trade/alike.js',
   '/trade/amounts.js',
@@ -280,7 +292,6 @@ const FILES = [
   '/trade/exact.js',
   '/trade/fit.js',
   '/trade/geometry.js',
-  '/trade/label.js',
   '/trade/limits.js',
   '/trade/lubricant.js',
   '/trade/money.js',
@@ -333,13 +344,6 @@ const FILES = [
   '/trade/wrench.js',
   '/trade/yield_series.js',
   '/trade/yields.js',
-  '/vendor/htm/htm.js',
-  '/vendor/htm/preact.js',
-  '/vendor/idb/index.js',
-  '/vendor/preact/hooks.js',
-  '/vendor/preact/preact.js',
-  '/vendor/signals-core/signals-core.js',
-  '/vendor/signals/signals.js',
   '/views/applied.js',
   '/views/code.js',
   '/views/course.js',
@@ -406,7 +410,14 @@ const DECODER_FILES = [
  */
 
 /** @type {Part} */
-const PAGE = { cache: `page ${VERSION}`, pack: `/pack/${VERSION}/page`, files: FILES };
+const SHELL = { cache: `shell ${VERSION}`, pack: `/pack/${VERSION}/shell`, files: SHELL_FILES };
+
+/** @type {Part} */
+const SCREENS = {
+  cache: `screens ${VERSION}`,
+  pack: `/pack/${VERSION}/screens`,
+  files: SCREEN_FILES,
+};
 
 /** Has a mark of its own: a new version of the page need not fetch the same decoder. @type {Part} */
 const READER = {
@@ -476,14 +487,26 @@ async function stillThisVersion() {
   if (!(await now.text()).includes(VERSION)) throw new TypeError('another version by now');
 }
 
+/** Parts found whole, so that each is looked for once in a worker's life. @type {Set<string>} */
+const foundWhole = new Set();
+
+/** @param {string} cacheName */
+async function isWhole(cacheName) {
+  if (!foundWhole.has(cacheName) && (await caches.match(WHOLE, { cacheName })))
+    foundWhole.add(cacheName);
+  return foundWhole.has(cacheName);
+}
+
 /** @param {Part} part */
-async function fill(part) {
+async function fetchPart(part) {
+  if (await isWhole(part.cache)) return;
   const cache = await caches.open(part.cache);
-  if (await cache.match(WHOLE)) return;
   try {
     const left = await unpack(cache, part);
+    const singly = left.length === part.files.length;
+    if (singly) await stillThisVersion();
     await cache.addAll(left.map((path) => new Request(path, { cache: 'no-cache' })));
-    if (left.length === part.files.length) await stillThisVersion();
+    if (singly) await stillThisVersion();
     await cache.put(WHOLE, new Response());
   } catch (error) {
     await caches.delete(part.cache);
@@ -491,21 +514,61 @@ async function fill(part) {
   }
 }
 
+/**
+ * Brings a part unless it is here; whoever asks meanwhile, also another worker, waits for the same.
+ * @param {Part} part
+ */
+async function fill(part) {
+  if (await isWhole(part.cache)) return;
+  await navigator.locks.request(part.cache, () => fetchPart(part));
+}
+
+/** Whether the version before this one has all its screens; until then it was named a page. */
+async function earlierIsWhole() {
+  for (const name of await caches.keys())
+    if (name !== SCREENS.cache && /^(?:screens|page) /.test(name) && (await isWhole(name)))
+      return true;
+  return false;
+}
+
+/**
+ * The first version of all opens with its shell, and the rest comes behind. A later one must be
+ * whole. Its screens come last: where they are whole, all of their version is.
+ */
+async function install() {
+  await fill(SHELL);
+  if (!worker.registration.active) return;
+  await fill(READER);
+  await fill(SCREENS);
+  // One that lacks screens cannot get them any more: the computer has only the new ones.
+  if (!(await earlierIsWhole())) worker.skipWaiting();
+}
+
+/** What the first version opened without. What does not come is asked for at the next start. */
+function bringRest() {
+  return fill(SCREENS)
+    .then(() => fill(READER))
+    .catch(() => undefined);
+}
+
 async function sweep() {
-  const names = await caches.keys();
-  const old = names.filter((name) => name !== PAGE.cache && name !== READER.cache);
+  const ours = [SHELL, SCREENS, READER].map(({ cache }) => cache);
+  const old = (await caches.keys()).filter((name) => !ours.includes(name));
   await Promise.all(old.map((name) => caches.delete(name)));
   await worker.clients.claim();
 }
 
-/** @param {Request} request */
+/**
+ * A screen that is not here yet waits for all of them, never fetched alone: the computer may have
+ * another version by now.
+ * @param {Request} request
+ */
 async function answer(request) {
   const path = request.mode === 'navigate' ? '/' : new URL(request.url).pathname;
-  return (
-    (await caches.match(path, { cacheName: PAGE.cache })) ??
-    (await caches.match(path, { cacheName: READER.cache })) ??
-    fetch(request)
-  );
+  const later = [SCREENS, READER].find(({ files }) => files.includes(path));
+  if (later) await fill(later).catch(() => fill(later));
+  const { cache } = later ?? SHELL;
+  return (await caches.match(path, { cacheName: cache })) ?? fetch(request);
 }
 
 async function wakePages() {
@@ -513,11 +576,13 @@ async function wakePages() {
   for (const page of pages) page.postMessage('sync');
 }
 
-worker.addEventListener('install', (event) =>
-  event.waitUntil(Promise.all([fill(PAGE), fill(READER)])),
-);
+worker.addEventListener('install', (event) => event.waitUntil(install()));
 
-worker.addEventListener('activate', (event) => event.waitUntil(sweep()));
+worker.addEventListener('activate', (event) => {
+  event.waitUntil(sweep());
+  // Not waited for: the page opens meanwhile, and then asks for it in a way that is.
+  bringRest();
+});
 
 worker.addEventListener('fetch', (event) => {
   const { method, url } = event.request;
@@ -526,9 +591,11 @@ worker.addEventListener('fetch', (event) => {
   event.respondWith(answer(event.request));
 });
 
-// The page asks for this only when nothing is unsaved in any tab.
-worker.addEventListener('message', ({ data }) => {
-  if (data === 'take over') worker.skipWaiting();
+worker.addEventListener('message', (event) => {
+  // The page asks for this only when nothing is unsaved in any tab.
+  if (event.data === 'take over') worker.skipWaiting();
+  // At each start; goes on when the page is closed.
+  if (event.data === 'bring the rest') event.waitUntil(bringRest());
 });
 
 worker.addEventListener('sync', (event) => {

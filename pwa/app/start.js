@@ -1,6 +1,6 @@
 /**
- * Starts the page. At the very first opening the service worker comes first: it brings the whole
- * page in one piece, and the modules then come from it. A file that did not come is asked for again
+ * Starts the page. At the very first opening the service worker comes first: it brings what starts
+ * the page in one piece, then the screens, and the modules come from it. A file that did not come is asked for again
  * before the person has to be told.
  */
 

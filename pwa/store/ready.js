@@ -4,6 +4,7 @@ import { refreshState } from './state.js';
 
 /** Kept last in each cache of the page; see sw.js. */
 const WHOLE = '/whole';
+const SCREEN = '/app/screens/sync.js';
 const DECODER = '/vendor/zxing-wasm/reader/zxing_reader.wasm';
 
 /** @param {string} path @returns {Promise<boolean>} */
@@ -23,9 +24,10 @@ async function cached(path) {
 export async function ready(core) {
   await refreshState(core);
   const { state } = core;
-  const [page, decoder] = await Promise.all([cached('/'), cached(DECODER)]);
+  const [shell, screens, decoder] = await Promise.all(['/', SCREEN, DECODER].map(cached));
   const entries = state.lastContact.value !== null && state.progress.value === null;
-  return { page, decoder, entries, specPhotos: state.specPhotosAway.value === 0 };
+  const page = Boolean(shell && screens);
+  return { page, decoder: Boolean(decoder), entries, specPhotos: state.specPhotosAway.value === 0 };
 }
 
 /** @param {import('./core.js').Core} core */

@@ -63,6 +63,12 @@ function othersHold() {
   });
 }
 
+/** The first version may have opened before all of it was here; the worker brings what is missing. */
+async function askForRest() {
+  const { active } = await navigator.serviceWorker.ready;
+  active?.postMessage('bring the rest');
+}
+
 /**
  * @param {{state: {update: {value: boolean}}}} store `state.update` turns true when a version waits
  */
@@ -77,6 +83,8 @@ export async function watchUpdates(store) {
     reportError(error);
     return;
   }
+  askForRest();
+  addEventListener('online', askForRest);
   watch(registration, () => {
     store.state.update.value = true;
   });

@@ -70,6 +70,17 @@ def page_files(folder: Path = PWA) -> list[Path]:
     return found
 
 
+def shell_files(folder: Path = PWA) -> list[Path]:
+    """What the page needs to start: all but screens, what only they import, and the decoder."""
+    folder = folder.resolve()
+    starts = reached([folder / "app" / "start.js", folder / "app" / "main.js"], folder)
+    return [
+        path
+        for path in page_files(folder)
+        if path in starts or path.suffix in {".html", ".css", ".woff2", ".webmanifest"}
+    ]
+
+
 def decoder_files(folder: Path = PWA) -> list[Path]:
     """The library, and what the readers' workers load that nothing on the page does."""
     folder = folder.resolve()
@@ -101,21 +112,22 @@ def rules(folder: Path = PWA) -> str:
     """The worker without what is written here."""
     text = (folder / "sw.js").read_text(encoding="utf-8")
     text = re.sub(r"const (VERSION|DECODER) = '[^']*';", "", text)
-    return re.sub(r"const (FILES|DECODER_FILES) = \[[^\]]*\];", "", text)
+    return re.sub(r"const (SHELL|SCREEN|DECODER)_FILES = \[[^\]]*\];", "", text)
 
 
 def written(folder: Path = PWA) -> str:
     """The worker as it should be."""
     folder = folder.resolve()
-    files, decoder = page_files(folder), decoder_files(folder)
+    files, shell, decoder = page_files(folder), shell_files(folder), decoder_files(folder)
     text = (folder / "sw.js").read_text(encoding="utf-8")
     marks = {"VERSION": mark(files, folder, rules(folder)), "DECODER": mark(decoder, folder)}
     for name, digits in marks.items():
         text = re.sub(rf"const {name} = '[^']*';", f"const {name} = '{digits}';", text)
-    page = [path for path in files if path not in set(decoder)]
-    for name, listed in (("FILES", page), ("DECODER_FILES", decoder)):
+    screens = [path for path in files if path not in {*shell, *decoder}]
+    for name, listed in (("SHELL", shell), ("SCREEN", screens), ("DECODER", decoder)):
         rows = "".join(f"  '{address}',\n" for address in addresses(listed, folder))
-        text = re.sub(rf"const {name} = \[[^\]]*\];", f"const {name} = [\n{rows}];", text)
+        listing = f"const {name}_FILES = [\n{rows}];"
+        text = re.sub(rf"const {name}_FILES = \[[^\]]*\];", listing, text)
     return text
 
 

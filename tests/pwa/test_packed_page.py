@@ -18,7 +18,27 @@ HALF = """async () => {
     if (!(await caches.match('/whole', { cacheName }))) half.push(cacheName);
   return half;
 }"""
+WHOLE = """async (count) => {
+  const names = await caches.keys();
+  const whole = await Promise.all(names.map((cacheName) => caches.match('/whole', { cacheName })));
+  return names.length === count && whole.every(Boolean);
+}"""
+NOT_HERE = "This screen is not here yet"
 UPDATE = "async () => { await (await navigator.serviceWorker.getRegistration()).update(); }"
+DROPPED = """async () => {
+  const found = await navigator.serviceWorker.getRegistration();
+  await new Promise((resolve) => {
+    found.addEventListener('updatefound', () => {
+      const coming = found.installing;
+      coming.addEventListener('statechange', () => {
+        if (coming.state === 'redundant') resolve();
+      });
+    });
+    found.update().catch(() => undefined);
+  });
+}"""
+# Asked past what the page has loaded already, but not past its worker.
+TOLD = "async () => 'isNew' in (await import('/app/screens/more.js?' + Math.random()))"
 TAKE_OVER = """async () => {
   const found = await navigator.serviceWorker.getRegistration();
   const taken = new Promise((resolve) => {
@@ -48,8 +68,28 @@ def opened(context: BrowserContext, site: WholeSite, path: str = "/") -> Page:
     return page
 
 
+def visited(context: BrowserContext, site: WholeSite) -> Page:
+    """A tab of a phone that has everything."""
+    page = opened(context, site)
+    page.wait_for_function(WHOLE, arg=3)
+    return page
+
+
+def heading(page: Page) -> str:
+    return page.locator("h1").first.inner_text()
+
+
 def controlled(page: Page) -> bool:
     return bool(page.evaluate("navigator.serviceWorker.controller !== null"))
+
+
+def new_screens(site: WholeSite) -> None:
+    """Another version, of which only a screen is new."""
+    screen = site.folder / "app" / "screens" / "more.js"
+    text = screen.read_text(encoding="utf-8")
+    screen.write_text(f"{text}\nexport const isNew = true;\n", encoding="utf-8")
+    site.list()
+    site.ready()
 
 
 def scripts() -> list[str]:
@@ -60,7 +100,7 @@ def test_a_first_visit_brings_the_page_in_one_piece_and_nothing_twice(
     context: BrowserContext, site: WholeSite
 ) -> None:
     site.ready()
-    page = opened(context, site)
+    page = visited(context, site)
     assert controlled(page)
     asked = Counter(site.asked)
     twice = {one for one, times in asked.items() if times > 1 and "." in one}
@@ -74,7 +114,7 @@ def test_after_one_visit_every_screen_and_the_decoder_open_without_a_network(
     context: BrowserContext, site: WholeSite
 ) -> None:
     site.ready()
-    opened(context, site).close()
+    visited(context, site).close()
     context.set_offline(True)
     page = opened(context, site, "/L/7K3MQ2RJ")
     wrong = page.evaluate(
@@ -104,7 +144,7 @@ def test_a_page_from_the_phone_is_guarded_like_one_from_the_computer(
     context: BrowserContext, site: WholeSite
 ) -> None:
     site.ready()
-    page = opened(context, site)
+    page = visited(context, site)
     first = site.app.test_client().get("/").headers
     again = page.goto(site.address + "/more")
     assert again is not None
@@ -114,27 +154,108 @@ def test_a_page_from_the_phone_is_guarded_like_one_from_the_computer(
     assert again.headers["content-type"] == "text/html; charset=utf-8"
 
 
-@pytest.mark.parametrize("broken", ["/pack/.*/page", "/pack/.*/decoder"])
-def test_an_interrupted_install_leaves_no_half_version_and_the_page_still_opens(
-    context: BrowserContext, site: WholeSite, broken: str
+def test_an_interrupted_first_install_leaves_nothing_and_the_page_still_opens(
+    context: BrowserContext, site: WholeSite
 ) -> None:
     site.ready()
-    site.breaks_off = broken
+    site.breaks_off = "/pack/.*/shell"
     page = opened(context, site)
     assert not controlled(page)
     assert page.evaluate(HALF) == []
     site.breaks_off = ""
-    page = opened(context, site)
+    page = visited(context, site)
     assert controlled(page)
     context.set_offline(True)
-    opened(context, site, "/more")
+    assert heading(opened(context, site, "/more")) != NOT_HERE
+
+
+@pytest.mark.parametrize("broken", ["screens", "decoder"])
+def test_what_was_interrupted_behind_the_shell_comes_at_the_next_start(
+    context: BrowserContext, site: WholeSite, broken: str
+) -> None:
+    site.ready()
+    site.breaks_off = f"/pack/.*/{broken}"
+    page = opened(context, site)
+    assert controlled(page)
+    assert (heading(page) == NOT_HERE) == (broken == "screens")
+    page.close()
+    context.set_offline(True)
+    page = opened(context, site, "/more")
+    assert (heading(page) == NOT_HERE) == (broken == "screens")
+    page.close()
+    context.set_offline(False)
+    site.breaks_off = ""
+    site.asked.clear()
+    page = visited(context, site)
+    assert heading(page) != NOT_HERE
+    assert not [one for one in site.asked if one.endswith("/shell")]
+    context.set_offline(True)
+    assert heading(opened(context, site, "/more")) != NOT_HERE
+
+
+def test_the_rest_comes_by_itself_when_the_network_is_back(
+    context: BrowserContext, site: WholeSite
+) -> None:
+    site.ready()
+    site.breaks_off = "/pack/.*/(screens|decoder)"
+    page = opened(context, site)
+    assert heading(page) == NOT_HERE
+    site.breaks_off = ""
+    context.set_offline(True)
+    context.set_offline(False)
+    page.wait_for_function(WHOLE, arg=3)
+
+
+def test_a_phone_with_the_shell_only_goes_to_the_new_version_and_mixes_nothing(
+    context: BrowserContext, site: WholeSite
+) -> None:
+    site.ready()
+    site.breaks_off = "/pack/.*/screens"
+    opened(context, site).close()
+    site.breaks_off = ""
+    new_screens(site)
+    page = context.new_page()
+    page.goto(site.address)
+    page.wait_for_function(f"async () => ({TOLD})().catch(() => false)")
+    page.wait_for_function(WHOLE, arg=3)
+    page.wait_for_function(
+        "(gone) => ![null, gone].includes(document.querySelector('h1')?.innerText ?? null)",
+        arg=NOT_HERE,
+    )
+    kept = page.evaluate(KEPT)
+    assert {one.split()[1] for one in kept if not one.startswith("decoder")} == {site.version()}
+
+
+@pytest.mark.parametrize("broken", ["shell", "screens"])
+def test_an_interrupted_update_leaves_the_old_version_whole(
+    context: BrowserContext, site: WholeSite, broken: str
+) -> None:
+    site.ready()
+    page = visited(context, site)
+    before = page.evaluate(KEPT)
+    new_screens(site)
+    site.breaks_off = f"/pack/.*/{broken}"
+    page.evaluate(DROPPED)
+    page.close()
+    context.set_offline(True)
+    page = opened(context, site, "/more")
+    assert heading(page) != NOT_HERE
+    assert page.evaluate(TOLD) is False
+    assert set(before) <= set(page.evaluate(KEPT))
+    context.set_offline(False)
+    site.breaks_off = ""
+    page.evaluate(UPDATE)
+    with page.expect_navigation():
+        page.evaluate(TAKE_OVER)
+    page.wait_for_function(WHOLE, arg=3)
+    assert page.evaluate(TOLD) is True
 
 
 def test_a_new_version_is_taken_whole_and_the_same_decoder_is_not_fetched_again(
     context: BrowserContext, site: WholeSite
 ) -> None:
     site.ready()
-    page = opened(context, site)
+    page = visited(context, site)
     before = page.evaluate(KEPT)
     texts = site.folder / "app" / "texts" / "frame.js"
     plain = texts.read_text(encoding="utf-8")
@@ -160,9 +281,9 @@ def test_where_no_pack_can_be_made_the_page_comes_file_by_file(
     context: BrowserContext, site: WholeSite, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("witnessmark.api.packs._PACKING", PWA / "changes.json")
-    page = opened(context, site)
+    page = visited(context, site)
     assert controlled(page)
-    assert "/app/main.js" in site.asked
+    assert {"/app/main.js", "/app/screens/more.js"} <= set(site.asked)
     context.set_offline(True)
     opened(context, site, "/more")
 
@@ -173,7 +294,7 @@ def test_a_version_that_changes_while_it_comes_file_by_file_is_not_taken(
     monkeypatch.setattr("witnessmark.api.packs._PACKING", PWA / "changes.json")
 
     def publish(path: str) -> None:
-        if path.endswith("/page"):
+        if path == "/app/main.js":
             site.when_asked = lambda _: None
             (site.folder / "changes.json").write_text("[]", encoding="utf-8")
             site.list()
@@ -181,6 +302,6 @@ def test_a_version_that_changes_while_it_comes_file_by_file_is_not_taken(
     site.when_asked = publish
     page = opened(context, site)
     assert not controlled(page)
-    page = opened(context, site)
+    page = visited(context, site)
     assert controlled(page)
     assert page.evaluate("async () => (await fetch('/changes.json')).json()") == []

@@ -95,5 +95,5 @@ def test_a_browser_killed_in_the_middle_of_an_update_has_one_whole_version(
         assert page.evaluate("() => window.update.takeUpdate()") == "going"
     page.wait_for_function("window.isReady")
     assert page.evaluate(VERSION) == "two"
-    page.wait_for_function(VERSIONS_KEPT, arg="page two")
+    page.wait_for_function(VERSIONS_KEPT, arg="shell two")
     context.close()

@@ -70,8 +70,10 @@ class Site:
         ]
         text = (PWA / "sw.js").read_text(encoding="utf-8")
         text = re.sub(r"const VERSION = '[^']*'", f"const VERSION = '{version}'", text)
-        text = re.sub(r"const FILES = \[[^\]]*\]", f"const FILES = {json.dumps(files)}", text)
-        text = re.sub(r"const DECODER_FILES = \[[^\]]*\]", "const DECODER_FILES = []", text)
+        lists = {"SHELL": json.dumps(files), "SCREEN": "[]", "DECODER": "[]"}
+        for name, rows in lists.items():
+            listing = f"const {name}_FILES = {rows}"
+            text = re.sub(rf"const {name}_FILES = \[[^\]]*\]", listing, text)
         (self.folder / "sw.js").write_text(text, encoding="utf-8")
 
 
@@ -96,6 +98,7 @@ def opened(context: BrowserContext, site: Any) -> Page:
     page.evaluate("() => window.begin()")
     page.evaluate("() => window.update.watchUpdates(window.store)")
     page.wait_for_function("navigator.serviceWorker.controller !== null")
+    page.wait_for_function(WHOLE)
     return page
 
 
@@ -110,9 +113,11 @@ def tab(context: BrowserContext, site: Site) -> Page:
     return page
 
 
+# A version that is not whole gives way to a new one at once.
+WHOLE = "async () => Boolean(await caches.match('/whole', { cacheName: 'screens one' }))"
 VERSION = "async () => (await fetch('/version.txt')).text()"
 VERSIONS_KEPT = """async (wanted) =>
-  (await caches.keys()).filter((one) => one.startsWith('page')).join() === wanted"""
+  (await caches.keys()).filter((one) => one.startsWith('shell')).join() === wanted"""
 
 
 def test_any_label_opens_without_a_network_and_the_computer_is_never_cached(
@@ -149,7 +154,7 @@ def test_a_new_version_waits_until_nothing_is_unsaved_in_any_tab(
         assert tab.evaluate("() => window.update.takeUpdate()") == "going"
     tab.wait_for_function("window.isReady")
     assert tab.evaluate(VERSION) == "two"
-    tab.wait_for_function(VERSIONS_KEPT, arg="page two")
+    tab.wait_for_function(VERSIONS_KEPT, arg="shell two")
     tab.evaluate("() => window.begin()")
     assert tab.evaluate("() => window.state().waiting") == 1
 
@@ -172,7 +177,7 @@ def test_a_version_with_a_file_missing_is_dropped_and_leaves_nothing_behind(
           await Promise.all([found.update().catch(() => undefined), dropped]);
         }"""
     )
-    tab.wait_for_function(VERSIONS_KEPT, arg="page one")
+    tab.wait_for_function(VERSIONS_KEPT, arg="shell one")
     assert tab.evaluate(VERSION) == "one"
 
 

@@ -47,10 +47,16 @@ class WholeSite:
         """Renew the lists of the worker, as for a new version."""
         (self.folder / "sw.js").write_text(written(self.folder), encoding="utf-8")
 
+    def version(self) -> str:
+        """The mark of the shell and the screens."""
+        worker = (self.folder / "sw.js").read_text(encoding="utf-8")
+        return re.findall(r"const VERSION = '([^']*)'", worker)[0]
+
     def ready(self) -> None:
         """Make the packs before anyone comes."""
         packs = self.app.extensions["witnessmark-packs"]
-        assert packs.pack("page")
+        assert packs.pack("shell")
+        assert packs.pack("screens")
         assert packs.pack("decoder")
 
 

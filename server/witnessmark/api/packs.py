@@ -1,8 +1,9 @@
 """The page in few answers: all its files in one stream, its sheets in one, at addresses that last.
 
-The worker of the page names its files in two lists, the page's and the decoder's, each with a
-mark. A pack is made once for what lies in the folder and kept beside the program, so that later
-starts find it. Where none can be made the page is served file by file, as it lies there.
+The worker of the page names its files in three lists: the shell that starts the page and the
+screens, both of one mark, and the decoder with its own. A pack is made once for what lies in the
+folder and kept beside the program, so that later starts find it. Where none can be made the page
+is served file by file, as it lies there.
 """
 
 import gzip
@@ -45,7 +46,12 @@ TYPES = {
 _APART = {".woff2", ".png", ".jpg", ".webp"}
 _PACKING = Path(__file__).with_name("packing.py")
 _LASTING = "public, max-age=31536000, immutable"
-_LISTS = {"page": ("VERSION", "FILES"), "decoder": ("DECODER", "DECODER_FILES")}
+# In the order in which a phone asks for them.
+_LISTS = {
+    "shell": ("VERSION", "SHELL_FILES"),
+    "screens": ("VERSION", "SCREEN_FILES"),
+    "decoder": ("DECODER", "DECODER_FILES"),
+}
 _SECONDS = 120
 
 routes = Blueprint("packs", __name__)
@@ -133,8 +139,8 @@ class Packs:
         return found
 
     def shell(self) -> Pack | None:
-        """The page's pack if it is at hand; otherwise it is begun aside, and nobody waits."""
-        wanted = self.wanted("page")
+        """The shell's pack if it is at hand; otherwise it is begun aside, and nobody waits."""
+        wanted = self.wanted("shell")
         if wanted is None or self._making.locked():
             return None
         found = self._at_hand(wanted)
@@ -239,7 +245,7 @@ def coded_answer(pack: Pack, name: str, kind: str) -> Response:
 @routes.get("/pack/<mark>/<name>")
 def pack(mark: str, name: str) -> Response:
     """A pack of the version that lies here; of no other, so that versions are never mixed."""
-    part, stands_for = ("page", "sheet") if name == "look.css" else (name, "stream")
+    part, stands_for = ("shell", "sheet") if name == "look.css" else (name, "stream")
     found = packs().pack(part, mark) if part in _LISTS else None
     if found is None or f"{stands_for}.gz" not in found.parts:
         raise AddressUnknown
