@@ -3,6 +3,8 @@ import { TradeError } from '../errors.js';
 
 /** Beyond it no unit of ours measures anything in a workshop; below it no sum overflows. */
 export const LARGEST = 1e15;
+/** Less than this is nothing: no gauge shows it, and dividing by it overflows. */
+export const LEAST = 1e-30;
 
 /** Text, nothing, NaN or infinity where a number belongs. */
 export class NotANumber extends TradeError {
@@ -64,7 +66,7 @@ export function finite(number, what) {
  * @param {string} what
  */
 export function aboveZero(number, what) {
-  if (finite(number, what) <= 0) throw new NotAboveZero({ what });
+  if (finite(number, what) < LEAST) throw new NotAboveZero({ what });
   return number;
 }
 

@@ -1,6 +1,7 @@
 /** Compression ratio from measured volumes: how sure it is, what matters most, what to change. */
 import { TradeError } from '../errors.js';
-import { aboveZero, finite, notBelowZero } from './amounts.js';
+import { isGiven } from './alike.js';
+import { aboveZero, finite, LEAST, notBelowZero } from './amounts.js';
 import { rounded } from './units.js';
 
 const COVERAGE = 2;
@@ -125,7 +126,7 @@ export function changeFor(cylinder, wanted) {
 
 /** @param {number} volume */
 function room(volume) {
-  if (volume <= 0) throw new NoClearanceVolume({ volume: rounded(volume, 2) });
+  if (volume < LEAST) throw new NoClearanceVolume({ volume: rounded(volume, 2) });
   return volume;
 }
 
@@ -185,7 +186,7 @@ function parts(given, unsure, { swept, gasket, deck }, volume) {
     ['ring_land', ofRoom, unsure.ringLandCm3],
   ];
   return slopes.flatMap(([name, slope, u]) =>
-    typeof u === 'number'
+    isGiven(u)
       ? [
           /** @type {[string, number]} */ ([
             name,

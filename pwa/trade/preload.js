@@ -1,5 +1,6 @@
 /** Preload of a bolt: its band from one torque, its share of proof, its limit in tightening. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { aboveZero, count, share as shareOf } from './amounts.js';
 import { classOf, loads, yieldStressMpa } from './strength.js';
 import { pitchDiameterMm, rootDiameterMm } from './thread.js';
@@ -112,7 +113,7 @@ function narrowest(thread, waistMm) {
  * @param {number[]} preloadsN
  */
 export function scatter(preloadsN) {
-  count(preloadsN.length, 'number of preloads', FEWEST_TO_SCATTER);
+  count(many(preloadsN, 'preloads').length, 'number of preloads', FEWEST_TO_SCATTER);
   for (const each of preloadsN) aboveZero(each, 'preload');
   const mean = preloadsN.reduce((sum, each) => sum + each, 0) / preloadsN.length;
   const squares = preloadsN.reduce((sum, each) => sum + (each - mean) ** 2, 0);

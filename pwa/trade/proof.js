@@ -3,6 +3,7 @@
  * Shares and means only. What is enough says the owner's limit; what others publish is offered with
  * its source and never as authority. Pressures in kPa, times in seconds.
  */
+import { many } from './alike.js';
 import { aboveZero, count, notBelowZero, share as shareOf } from './amounts.js';
 import {
   GaugesCrossed,
@@ -67,7 +68,7 @@ export function orifice(boreMm) {
  * @param {readonly number[]} readingsKpa
  */
 export function evenness(readingsKpa) {
-  if (!readingsKpa.length) throw new NoReadings({ what: 'compression' });
+  if (!many(readingsKpa, 'readings').length) throw new NoReadings({ what: 'compression' });
   for (const each of readingsKpa) notBelowZero(each, 'compression');
   const low = Math.min(...readingsKpa);
   const high = aboveZero(Math.max(...readingsKpa), 'highest compression');
@@ -92,7 +93,7 @@ export const isEven = (lowestOverHighest, limit = EVEN_SHARE) =>
 
 /** @param {readonly Point[]} points */
 function trace(points) {
-  if (!points.length) throw new NoReadings({ what: 'pressure' });
+  if (!many(points, 'points').length) throw new NoReadings({ what: 'pressure' });
   for (const { time_s: time, pressure_kPa: pressure } of points) {
     notBelowZero(time, 'time');
     notBelowZero(pressure, 'pressure');
@@ -144,7 +145,7 @@ export function plateau(points, lastS) {
  */
 export function missingPlaces(places, seen) {
   const most = count(places, 'number of places', 1);
-  for (const place of seen) {
+  for (const place of many(seen, 'places seen')) {
     if (count(place, 'place', 1) > most) throw new PlaceUnknown({ place, places });
   }
   return Array.from({ length: most }, (_, i) => i + 1).filter((place) => !seen.includes(place));
@@ -167,7 +168,7 @@ export function oilPressure({ pressureKpa, speed, temperatureC }, limits) {
   notBelowZero(pressureKpa, 'oil pressure');
   notBelowZero(speed, 'speed');
   convert(temperatureC, '°C', '°C');
-  for (const { least_kPa: least, most_kPa: most } of limits) {
+  for (const { least_kPa: least, most_kPa: most } of many(limits, 'limits')) {
     if (typeof least === 'number' && !holds(least, null, most)) {
       throw new LimitsCrossed({ what: 'oil pressure' });
     }

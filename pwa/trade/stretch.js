@@ -1,4 +1,5 @@
 /** How far a bolt stretches under load, section by section, and the load from its stretch. */
+import { many } from './alike.js';
 import { aboveZero, count, notBelowZero } from './amounts.js';
 import { stressAreaMm2 } from './thread.js';
 
@@ -10,7 +11,7 @@ import { stressAreaMm2 } from './thread.js';
  * @param {readonly Section[]} sections
  */
 export function give(sections) {
-  count(sections.length, 'number of sections', 1);
+  count(many(sections, 'sections').length, 'number of sections', 1);
   return sections.reduce((sum, { length_mm: length, area_mm2: area }) => {
     const part = aboveZero(length, 'length of a section') / aboveZero(area, 'area of a section');
     return sum + part;

@@ -1,7 +1,7 @@
 /** What a torque wrench can be trusted with: its range, its permitted deviation, its age. */
 import { TradeError } from '../errors.js';
 import { isGiven } from './alike.js';
-import { aboveZero, count, finite } from './amounts.js';
+import { aboveZero, count, finite, LEAST } from './amounts.js';
 import { compare, parseNumber } from './units.js';
 
 /** @typedef {import('./units.js').Measured} Measured */
@@ -89,7 +89,7 @@ export function permitted(most, own) {
  * @param {number} referenceNm
  */
 export function deviation(indicatedNm, referenceNm) {
-  if (!(finite(referenceNm, 'reference') > 0)) throw new ReferenceMissing();
+  if (finite(referenceNm, 'reference') < LEAST) throw new ReferenceMissing();
   return (finite(indicatedNm, 'indicated') - referenceNm) / referenceNm;
 }
 
@@ -122,7 +122,7 @@ export function applied(settingNm, share) {
  * @param {number | null} [mostNm]
  */
 export function settable(wantedNm, graduationNm, leastNm, mostNm) {
-  if (!(finite(graduationNm, 'graduation') > 0)) throw new GraduationUnclear();
+  if (finite(graduationNm, 'graduation') < LEAST) throw new GraduationUnclear();
   aboveZero(wantedNm, 'wanted');
   const first = isGiven(leastNm) ? finite(leastNm, 'least') : 0;
   const near = Math.max(0, Math.floor((wantedNm - first) / graduationNm + 0.5 + ROUNDING));

@@ -8,6 +8,8 @@ from witnessmark.errors import TradeError
 
 LARGEST = 1e15
 """Beyond it no unit of ours measures anything in a workshop; below it no sum overflows."""
+LEAST = 1e-30
+"""Less than this is nothing: no gauge shows it, and dividing by it overflows."""
 
 
 class NotANumber(TradeError):
@@ -88,7 +90,7 @@ def above_zero(number: float, what: str) -> float:
     0.5
     """
     plain = finite(number, what)
-    if plain <= 0:
+    if plain < LEAST:
         raise NotAboveZero(what=what)
     return plain
 

@@ -5,8 +5,11 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, fields
 
+import pint
+
 from witnessmark.errors import TradeError
 from witnessmark.trade import alike, amounts, geometry, units
+from witnessmark.trade.unit_errors import NoQuantity
 from witnessmark.trade.units import Quantity
 
 COVERAGE = 2.0
@@ -207,7 +210,7 @@ def _swept(swept: Quantity) -> float:
 
 
 def _room(volume: float) -> float:
-    if volume <= 0:
+    if volume < amounts.LEAST:
         raise NoClearanceVolume(volume=units.rounded(volume, 2))
     return volume
 
@@ -223,10 +226,15 @@ _LEAST = {
 }
 
 
+_MAY_BE_LEFT_OUT = ("gasket_bore", "dish", "ring_land")
+
+
 def _size(amount: Quantity | None, name: str) -> float:
     """Of a length millimetres, of a volume cubic centimetres."""
-    if amount is None:
+    if amount is None and name in _MAY_BE_LEFT_OUT:
         return 0.0
+    if not isinstance(amount, pint.Quantity):
+        raise NoQuantity(argument=name.replace("_", " "))
     if name in _LENGTHS:
         return alike.mm(amount, name)
     return units.magnitude(amount, "cm³")

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import amounts, strength, thread, units
+from witnessmark.trade import alike, amounts, strength, thread, units
 from witnessmark.trade.thread import Thread
 from witnessmark.trade.torque_form import friction, nut_factor, preload_by_nut_factor
 from witnessmark.trade.units import Quantity, magnitude, quantity
@@ -194,7 +194,7 @@ def scatter(preloads: Sequence[Quantity]) -> Scatter:
     >>> round(magnitude(found.standard_deviation, "kN"), 3)
     2.828
     """
-    amounts.count(len(preloads), "number of preloads", FEWEST_TO_SCATTER)
+    amounts.count(len(alike.many(preloads, "preloads")), "number of preloads", FEWEST_TO_SCATTER)
     forces = [amounts.above_zero(magnitude(each, "N"), "preload") for each in preloads]
     mean = statistics.fmean(forces)
     spread = math.sqrt(math.fsum((each - mean) ** 2 for each in forces) / (len(forces) - 1))

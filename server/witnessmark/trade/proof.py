@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
-from witnessmark.trade import amounts, units
+from witnessmark.trade import alike, amounts, units
 from witnessmark.trade.proof_errors import (
     GaugesCrossed,
     LimitsCrossed,
@@ -129,7 +129,7 @@ def evenness(readings: Sequence[Quantity]) -> Evenness:
     >>> round(found.lowest_over_highest, 4), found.lowest_place
     (0.7453, 3)
     """
-    if not readings:
+    if not alike.many(readings, "readings"):
         raise NoReadings(what="compression")
     pressures = [_pressure(each, "compression") for each in readings]
     low, high = min(pressures), amounts.above_zero(max(pressures), "highest compression")
@@ -154,7 +154,7 @@ def is_even(lowest_over_highest: float, limit: float = EVEN_SHARE) -> bool:
 
 
 def _trace(points: Sequence[Point]) -> list[tuple[float, float]]:
-    if not points:
+    if not alike.many(points, "points"):
         raise NoReadings(what="pressure")
     read = [
         (
@@ -221,7 +221,7 @@ def missing_places(places: int, seen: Sequence[int]) -> tuple[int, ...]:
     (8,)
     """
     every = range(1, amounts.count(places, "number of places", 1) + 1)
-    for place in seen:
+    for place in alike.many(seen, "places seen"):
         if amounts.count(place, "place", 1) not in every:
             raise PlaceUnknown(place=place, places=places)
     return tuple(place for place in every if place not in set(seen))
@@ -250,7 +250,7 @@ def oil_pressure(
     """
     _pressure(reading, "oil pressure")
     amounts.not_below_zero(magnitude(speed, "1/min"), "speed")
-    for limit in limits:
+    for limit in alike.many(limits, "limits"):
         if limit.least is not None and not _holds(limit.least, None, limit.most, "kPa"):
             raise LimitsCrossed(what="oil pressure")
     ours = [

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from witnessmark.trade import amounts, units
+from witnessmark.trade import alike, amounts, units
 from witnessmark.trade.thread import Thread, stress_area_mm2
 from witnessmark.trade.units import Quantity, magnitude, quantity
 
@@ -27,7 +27,7 @@ def give(sections: Sequence[Section]) -> float:
     >>> give([Section(quantity(40, "mm"), quantity(50, "mm²"))])
     0.8
     """
-    amounts.count(len(sections), "number of sections", 1)
+    amounts.count(len(alike.many(sections, "sections")), "number of sections", 1)
     parts = [
         amounts.above_zero(magnitude(each.length, "mm"), "length of a section")
         / amounts.above_zero(magnitude(each.area, "mm²"), "area of a section")

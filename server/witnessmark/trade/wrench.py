@@ -138,7 +138,7 @@ def deviation(indicated: Quantity, reference: Quantity) -> float:
     0.030928
     """
     tester = alike.size(reference, reference, "reference")
-    if not tester > 0:
+    if tester < amounts.LEAST:
         raise ReferenceMissing()
     return (alike.size(indicated, reference, "indicated") - tester) / tester
 
@@ -190,7 +190,7 @@ def settable(
     (53.5, 0.003188)
     """
     step = alike.size(graduation, graduation, "graduation")
-    if not step > 0:
+    if step < amounts.LEAST:
         raise GraduationUnclear()
     aim = amounts.above_zero(alike.size(wanted, graduation, "wanted"), "wanted")
     first = 0.0 if least is None else alike.size(least, graduation, "least")
