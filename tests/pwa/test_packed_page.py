@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
+from threading import Event
 
 import pytest
 from playwright.sync_api import BrowserContext, Page
@@ -193,6 +194,33 @@ def test_what_was_interrupted_behind_the_shell_comes_at_the_next_start(
     assert heading(opened(context, site, "/more")) != NOT_HERE
 
 
+def test_the_rest_comes_though_the_page_was_closed_before(
+    context: BrowserContext, site: WholeSite
+) -> None:
+    site.ready()
+    on_the_way, let_go, decoder = Event(), Event(), Event()
+
+    def slowly(path: str) -> None:
+        if path.endswith("/screens"):
+            on_the_way.set()
+            let_go.wait(60)
+        if path.endswith("/decoder"):
+            decoder.set()
+
+    site.when_asked = slowly
+    page = context.new_page()
+    page.goto(site.address)
+    # The doors are drawn, and what waits for its screen says so.
+    page.locator(".doors").first.wait_for()
+    assert on_the_way.wait(30)
+    assert controlled(page)
+    page.close()
+    let_go.set()
+    assert decoder.wait(60)
+    context.set_offline(True)
+    assert heading(opened(context, site, "/more")) != NOT_HERE
+
+
 def test_the_rest_comes_by_itself_when_the_network_is_back(
     context: BrowserContext, site: WholeSite
 ) -> None:
@@ -212,8 +240,8 @@ def test_a_phone_with_the_shell_only_goes_to_the_new_version_and_mixes_nothing(
     site.ready()
     site.breaks_off = "/pack/.*/screens"
     opened(context, site).close()
-    site.breaks_off = ""
     new_screens(site)
+    site.breaks_off = ""
     page = context.new_page()
     page.goto(site.address)
     page.wait_for_function(f"async () => ({TOLD})().catch(() => false)")
