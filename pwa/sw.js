@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3c0ba4f03acc';
+const VERSION = 'f0a7465c5b0a';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -64,6 +64,7 @@ const SHELL_FILES = [
   '/app/texts/frame.js',
   '/app/texts/index.js',
   '/app/texts/inspect.js',
+  '/app/texts/joint.js',
   '/app/texts/reasons.js',
   '/app/texts/record.js',
   '/app/texts/run.js',
@@ -205,11 +206,16 @@ const SCREEN_FILES = [
   '/app/inspect/pieces.js',
   '/app/inspect/plate.js',
   '/app/inspect/take_photo.js',
+  '/app/joint_form/adapter.js',
+  '/app/joint_form/bolt.js',
   '/app/joint_form/fasteners.js',
+  '/app/joint_form/lubricant.js',
   '/app/joint_form/model.js',
   '/app/joint_form/parts.js',
   '/app/joint_form/passes.js',
+  '/app/joint_form/plausible.js',
   '/app/joint_form/shape.js',
+  '/app/joint_form/tool.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
   '/app/reduce_photo.js',
@@ -227,8 +233,10 @@ const SCREEN_FILES = [
   '/app/run/keeping.js',
   '/app/run/keypad.js',
   '/app/run/keys.js',
+  '/app/run/marks.js',
   '/app/run/ready.js',
   '/app/run/reason.js',
+  '/app/run/setting_now.js',
   '/app/run/sitting.js',
   '/app/run/source_line.js',
   '/app/run/typed.js',

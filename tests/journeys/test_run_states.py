@@ -153,7 +153,7 @@ def test_a_pull_whose_value_changed_leaves_the_pass_open(open_bench: Opener) -> 
 def test_a_wrench_not_made_for_the_value_is_told(open_bench: Opener) -> None:
     page = open_bench([*half_way(), *pulls("p2", [9], wrench=SMALL_WRENCH)])
     main(page, "Go on")
-    expect(page.get_by_text("9: this wrench is not made for 45 lbf·ft.")).to_be_visible()
+    expect(page.get_by_text("9: this wrench cannot be set for 45 lbf·ft.")).to_be_visible()
 
 
 def test_it_goes_on_without_a_chosen_wrench(open_bench: Opener) -> None:

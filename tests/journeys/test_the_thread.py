@@ -147,7 +147,7 @@ def add_the_joint(bench: Bench) -> None:
         bench.hand.press(fewer)
     bench.fill("Value", "15")
     bench.press("lbf·ft")
-    bench.fill("Lubricant the value is for", "dry")
+    bench.fill("In your own words", "dry")
     bench.fill("Source: manual and page", "Invented manual, page 4-2")
     bench.press("Keep the joint")
 

@@ -97,7 +97,8 @@ class Chaos:
                 "name": self.text(), "parts": self.some(("p1", "p2")), "wrench": "w1",
                 "fastener_part": self.one((None, "p2")), "fasteners": self.fasteners(),
                 "pattern": self.one(("circle", "rows", "line", "points")),
-                "programme": self.programme(), "adapter": self.one((self.text(), None, {}, ADAPTER)),
+                "programme": self.programme(),
+                "adapter": self.one((self.text(), None, {}, ADAPTER)),
             },
             "part": lambda: {
                 "name": self.text(), "kind": self.one((None, "k1")),

@@ -1,7 +1,9 @@
 /** What the joint form holds, where it comes from, and the fields it becomes. */
 
 import { value } from '../../log/workshop.js';
+import { alike } from '../../views/plain.js';
 import { numberOf } from '../forms_fields.js';
+import { adapterForm, adapterKept, adapterWants, noAdapter } from './adapter.js';
 import { fastenersOf, groupsOf, numbersIn } from './fasteners.js';
 
 const PLAIN = [
@@ -9,6 +11,7 @@ const PLAIN = [
   'noun',
   'plural',
   'thread',
+  'strength_class',
   'pattern',
   'casting',
   'fastener_part',
@@ -45,6 +48,8 @@ export function emptyForm(part) {
     noun: 'bolt',
     plural: 'bolts',
     thread: '',
+    strength_class: '',
+    adapter: noAdapter(),
     pattern: 'rows',
     casting: 'plain',
     fastener_part: '',
@@ -77,6 +82,7 @@ export function formOf(subject) {
   return {
     ...empty,
     ...plain,
+    adapter: adapterForm(value(subject, 'adapter')),
     fasteners,
     count: fasteners.length || 10,
     parts: value(subject, 'parts') ?? [],
@@ -129,6 +135,7 @@ export function wants(form) {
     p.values.some((v) => numberOf(v.value) === null),
   );
   if (at >= 0) return { key: 'joint.wants.value', facts: { n: at + 1 } };
+  if (adapterWants(form.adapter)) return { key: 'joint.wants.adapter', facts: {} };
   return orderIsWhole(form)
     ? null
     : { key: 'joint.order.wrong', facts: { n: fastenersOf(form).length } };
@@ -144,14 +151,13 @@ export function fieldsOf(form, subject) {
   const fasteners = fastenersOf(form);
   const fields = {
     ...Object.fromEntries(PLAIN.map((name) => [name, form[name].trim() || null])),
+    adapter: adapterKept(form.adapter),
     parts: form.parts,
     fasteners,
     programme: programmeOf(form, fasteners),
   };
   return Object.fromEntries(
-    Object.entries(fields).filter(
-      ([name, now]) => JSON.stringify(now) !== JSON.stringify(value(subject, name) ?? null),
-    ),
+    Object.entries(fields).filter(([name, now]) => !alike(now, value(subject, name) ?? null)),
   );
 }
 

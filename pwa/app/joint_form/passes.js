@@ -5,6 +5,7 @@ import { Chips, NumberField, TextField } from '../forms_fields.js';
 import { html, Key } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { newPass, newValue } from './model.js';
+import { Plausible } from './plausible.js';
 
 const HOWS = ['hand', 'torque', 'angle', 'back-off'];
 
@@ -25,7 +26,7 @@ export function Passes({ form, change }) {
       (
         /** @type {any} */ pass,
         /** @type {number} */ at,
-      ) => html`<${PassRow} key=${pass.id} pass=${pass} at=${at}
+      ) => html`<${PassRow} key=${pass.id} form=${form} pass=${pass} at=${at}
       set=${(/** @type {any} */ next) => set(at, next)} remove=${form.passes.length > 1 ? () => remove(at) : null} />`,
     )}
     <${Key} label=${t('joint.pass.add')} onPress=${() => change({ passes: [...form.passes, newPass('torque', form.passes)] })} />
@@ -33,7 +34,8 @@ export function Passes({ form, change }) {
 }
 
 /** @param {any} props */
-function PassRow({ pass, at, set, remove }) {
+function PassRow({ form, pass, at, set, remove }) {
+  const followed = form.passes.slice(at + 1).some((/** @type {any} */ p) => p.values.length > 0);
   const how = (/** @type {string} */ word) => set({ ...newPass(word, [pass]), id: pass.id });
   const values = pass.values;
   const put = (/** @type {number} */ i, /** @type {any} */ part) =>
@@ -51,17 +53,18 @@ function PassRow({ pass, at, set, remove }) {
         /** @type {any} */ v,
         /** @type {number} */ i,
       ) => html`<${ValueRow} key=${i} id=${`${pass.id}-${i}`} value=${v}
-      grouped=${values.length > 1} units=${pass.how === 'angle' ? ['°'] : TORQUE_WORDS} put=${(/** @type {any} */ part) => put(i, part)} />`,
+      grouped=${values.length > 1} form=${form} followed=${followed} units=${pass.how === 'angle' ? ['°'] : TORQUE_WORDS} put=${(/** @type {any} */ part) => put(i, part)} />`,
     )}
     ${values.length > 0 && html`<${Key} label=${t('joint.pass.group.add')} onPress=${() => set({ ...pass, values: [...values, newValue(values[0].unit)] })} />`}</div>`;
 }
 
 /** @param {any} props */
-function ValueRow({ id, value, grouped, units, put }) {
+function ValueRow({ id, form, followed, value, grouped, units, put }) {
   return html`<div class="stack">
     ${grouped && html`<${TextField} id=${`${id}-group`} label=${t('joint.pass.group')} value=${value.group} onChange=${(/** @type {string} */ group) => put({ group })} />`}
     <${NumberField} id=${`${id}-value`} label=${t('joint.pass.value')} value=${value.value} onChange=${(/** @type {string} */ text) => put({ value: text })} />
     <${Chips} label=${t('joint.pass.unit')} value=${value.unit} onChange=${(/** @type {string} */ unit) => put({ unit })} words=${units.map((/** @type {string} */ unit) => ({ value: unit, says: unit }))} />
+    ${value.unit !== '°' && html`<${Plausible} form=${form} value=${value} followed=${followed} />`}
   </div>`;
 }
 

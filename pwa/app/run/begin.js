@@ -7,6 +7,7 @@ import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { capital, passSays, written } from './figures.js';
 import { RunFrame, RunTitle } from './frame.js';
+import { adapterSays } from './setting_now.js';
 
 const LUBRICANTS = ['dry', 'oiled', 'moly', 'sealant', 'locking compound'];
 
@@ -45,7 +46,8 @@ const WrenchDoor = ({
   view,
   wrench,
 }) => html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`}
-  aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" /><span><b>${capital(wrench?.name ?? t('run.no-wrench'))}</b></span><em>${t('run.change')}</em></a>`;
+  aria-label=${t('run.change.spoken')}><${Icon} name="i-wrench" /><span><b>${capital(wrench?.name ?? t('run.no-wrench'))}</b>
+  ${view.adapter && html`<span class="soft-line">${adapterSays(view)}</span>`}</span><em>${t('run.change')}</em></a>`;
 
 /** Begin works once every danger and warning has been in view, and what holds back was overruled. @param {any} props */
 function BeginAct({ view, draft, begin, lubricant, seen, show }) {

@@ -7,6 +7,7 @@ import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { figures, listed, local, passNumber, written } from './figures.js';
 import { RunFrame, RunTitle, RunView } from './frame.js';
+import { settingNow } from './setting_now.js';
 
 /** @param {any} props view, casting, wrench, leave, onward() */
 export function PassDone({ view, casting, wrench, leave, onward }) {
@@ -16,13 +17,16 @@ export function PassDone({ view, casting, wrench, leave, onward }) {
   const target = view.next?.target;
   const unit = pass.how === 'torque' ? wrench?.unit : null;
   const shown = target && figures(target, unit, settings.unit.value);
+  const setting = settingNow(view, view.next, pass, wrench);
+  const large = setting?.through ? setting.figure : shown?.figure;
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${{ ...view, fasteners: asOf(view, before) }} casting=${casting} unit=${unit} />
     <section class="pass-done"><h2>${doneSays(before, passNumber(view, before))}</h2>
       ${
         shown &&
-        html`<p class="next-value">${local(shown.figure.value)}<small>${shown.figure.unit}</small></p>
-        ${shown.other && html`<p class="soft">${written(shown.other)}</p>`}
+        html`<p class="next-value">${setting?.through && html`<small>${t('run.set')} </small>`}${local(large.value)}<small>${large.unit}</small></p>
+        ${setting?.through && html`<p class="soft">${t('run.at-the-bolt', { value: written(target) })}</p>`}
+        ${!setting?.through && shown.other && html`<p class="soft">${written(shown.other)}</p>`}
         <${Source} text=${view.programme.source} />`
       }</section>
     <${Act} confirm onPress=${onward} label=${nextPassSays(pass, passNumber(view, pass), shown)} />
@@ -67,6 +71,10 @@ export function NotWhole({ view, casting, unit, leave, choose }) {
   </${RunFrame}>`;
 }
 
+/** @param {{low: string, high: string, unit: string}} applied */
+const appliedSays = ({ low, high, unit }) =>
+  t('run.applied', { low: local(low), high: written({ value: high, unit }) });
+
 /** @param {any} props view, casting, unit, leave */
 export function JointDone({ view, casting, unit, leave }) {
   const loosen = `/joint/${view.id}/strike/all?how=loosen`;
@@ -76,6 +84,7 @@ export function JointDone({ view, casting, unit, leave }) {
     <section class="pass-done"><h2>${t('run.done', { of: view.count })}</h2>
       ${overruled && html`<p class="tell">${t('run.done.overruled', { reason: overruled })}</p>`}
       ${view.programme.retorque && html`<p>${t('run.retorque', { says: view.programme.retorque })}</p>`}
+      ${view.applied && html`<p class="soft">${appliedSays(view.applied)}</p>`}
       <p class="soft">${view.last && day(view.last.made)}</p></section>
     <div class="pair"><${Key} className="press" label=${t('run.loosen')} href=${loosen} />
       <${Key} className="press" icon="i-strike" label=${t('run.strike')} href=${`/joint/${view.id}/strike/${view.last?.id}`} /></div>

@@ -4,9 +4,10 @@ import { hexagon } from '../drawing/heads.js';
 import { html } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { figures, lengthOf, local, namedFirst, written } from './figures.js';
+import { markGives } from './setting_now.js';
 
 /**
- * @param {{view: any, fastener: any, pass: any, wrenchUnit: string | null, ownUnit: string, unsourced: boolean}} props
+ * @param {{view: any, fastener: any, pass: any, setting: any, wrenchUnit: string | null, ownUnit: string, unsourced: boolean}} props
  */
 export function Figure(props) {
   const { view, fastener, pass } = props;
@@ -16,18 +17,32 @@ export function Figure(props) {
   return content;
 }
 
+/** What is large and what is beside it: the target, or what to set where an adapter is used. @param {any} props */
+function shownOf({ fastener, setting, wrenchUnit, ownUnit, unsourced }) {
+  const says = unsourced ? t('run.unsourced') : '';
+  if (!setting?.through) {
+    const { figure, other } = figures(fastener.target, wrenchUnit, ownUnit);
+    return { figure, other: other && written(other), head: says };
+  }
+  const head = [t('run.set'), says].filter(Boolean).join(', ');
+  const other = t('run.at-the-bolt', { value: written(fastener.target) });
+  return { figure: setting.figure, other, head };
+}
+
 /** @param {any} props */
-function TargetFigure({ view, fastener, wrenchUnit, ownUnit, unsourced }) {
-  const { figure, other } = figures(fastener.target, wrenchUnit, ownUnit);
+function TargetFigure({ view, fastener, setting, wrenchUnit, ownUnit, unsourced }) {
+  const { figure, other, head } = shownOf({ fastener, setting, wrenchUnit, ownUnit, unsourced });
+  const gives = markGives(setting);
   const text = local(figure.value);
   const turn = figure.unit === '°';
   const kind = unsourced ? 'unsourced-figure' : '';
   return html`<section class=${`pull ${kind}`} data-length=${lengthOf(turn ? `${text}°` : text)}>
-    <div>${unsourced && html`<p class="quiet-head">${t('run.unsourced')}</p>`}
+    <div>${head && html`<p class="quiet-head">${head}</p>`}
       <div class="big">${text}${turn && '°'}</div></div>
     <div class="side"><${Who} view=${view} fastener=${fastener} />
       <div>${turn ? html`<${Arc} degrees=${Number(figure.value)} />` : html`<p class="unit">${figure.unit}</p>`}
-        ${other && html`<p class="other">${written(other)}</p>`}
+        ${other && html`<p class=${`other ${setting?.through ? 'at-bolt' : ''}`}>${other}</p>`}
+        ${gives && html`<p class="own-note">${gives}</p>`}
         ${fastener.group && html`<p class="grouped">${fastener.group}</p>`}
         ${fastener.note && html`<p class="own-note">${fastener.note}</p>`}</div></div>
   </section>`;

@@ -15,9 +15,16 @@ export function flagSays(pull) {
   if (accepted) return t('run.flag.accepted', { number, reason: accepted });
   return t(`run.flag.${heaviest(pull.flags)}`, {
     number,
-    reading: pull.reading ? written(pull.reading) : '',
+    reading: readingSays(pull),
     target: pull.target ? written(pull.target) : '',
   });
+}
+
+/** A reading with an adapter on says where it was read. @param {any} pull */
+function readingSays({ reading, read_at }) {
+  if (!reading) return '';
+  const value = written(reading);
+  return read_at === 'set' ? t('reading.target.set', { value }) : value;
 }
 
 /** @param {{pull: any}} props */

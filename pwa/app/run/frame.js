@@ -104,7 +104,9 @@ function recentSays(pull) {
   if (pull.struck) return `${t('draw.mark.out')}: ${pull.struck.reason}`;
   if (pull.mark === 'void') return t('draw.mark.void');
   const value = pull.reading ?? pull.target;
-  const says = value ? written(value) : t(`run.${pull.how === 'hand' ? 'by-hand' : 'back-off'}`);
+  const set = pull.reading && pull.read_at === 'set';
+  const said = value && (set ? t('reading.target.set', { value: written(value) }) : written(value));
+  const says = said || t(`run.${pull.how === 'hand' ? 'by-hand' : 'back-off'}`);
   return [says, ...pull.flags.map((/** @type {string} */ f) => t(`run.flag.word.${f}`))].join(', ');
 }
 

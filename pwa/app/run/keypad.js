@@ -7,13 +7,13 @@ import { t, unitWords } from '../texts/index.js';
 import { decimalSign, inUnit, local, written } from './figures.js';
 import { offTarget } from './typed.js';
 
-/** @param {{text: string, unit: string, reading: any, target: any}} props */
-export function Typed({ text, unit, reading, target }) {
+/** @param {{text: string, unit: string, reading: any, target: any, bolt?: string}} props bolt: said in place of the other unit */
+export function Typed({ text, unit, reading, target, bolt }) {
   const off = reading && offTarget(reading, target);
   const long = text.length > 5 ? 'yes' : 'no';
   return html`<div class="typed" role="status" data-long=${long}><span class="big">${local(text)}</span><span class="unit">${unit}</span></div>
-    <p class="same"><b>${reading ? otherUnit(reading) : ''}</b>
-    <span>${off ? t(`reading.${off.side}`, { percent: local(off.percent) }) : ''}</span></p>`;
+    <p class="same"><b>${reading ? bolt || otherUnit(reading) : ''}</b>
+    <span>${off ? t(`reading.${off.side}${bolt ? '.short' : ''}`, { percent: local(off.percent) }) : ''}</span></p>`;
 }
 
 /** @param {any} reading */

@@ -9,6 +9,7 @@ import { capital, figures, named, namedFirst, passSays, spokenValue, written } f
 import { FlagLine } from './flagged.js';
 import { RunFrame, RunView, StruckLine } from './frame.js';
 import { useRunKeys } from './keys.js';
+import { adapterSays, markNear, rangeSays, settingNow } from './setting_now.js';
 import { SourceLine } from './source_line.js';
 
 /**
@@ -19,6 +20,7 @@ export function Ready(props) {
   const pass = view.passes.find((/** @type {any} */ p) => p.id === view.pass);
   const fastener = nextOf(view, chosen);
   const wrenchUnit = pass.how === 'torque' ? (wrench?.unit ?? null) : null;
+  const setting = settingNow(view, fastener, pass, wrench);
   const wet = useWet();
   const doubtful = doubtfulLast(view);
   const act = () => props.confirm(fastener);
@@ -30,15 +32,15 @@ export function Ready(props) {
   });
   return html`<${RunFrame} title=${titleOf(view)} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${props.casting} unit=${wrenchUnit} chosen=${fastener.id}
-      caption=${html`<${Line} ...${props} fastener=${fastener} />`} />
-    <${Figure} view=${view} fastener=${fastener} pass=${pass} wrenchUnit=${wrenchUnit}
+      caption=${html`<${Line} ...${props} fastener=${fastener} setting=${setting} />`} />
+    <${Figure} view=${view} fastener=${fastener} pass=${pass} setting=${setting} wrenchUnit=${wrenchUnit}
       ownUnit=${settings.unit.value} unsourced=${Boolean(fastener.target) && !view.programme.source} />
-    ${doubtful ? html`<${Doubtful} view=${view} pull=${doubtful} choose=${props.choose} />` : html`<${Tool} view=${view} wrench=${wrench} />`}
+    ${doubtful ? html`<${Doubtful} view=${view} pull=${doubtful} choose=${props.choose} />` : html`<${Tool} view=${view} wrench=${wrench} setting=${setting} />`}
     <${Pair} view=${view} pass=${pass} theRest=${props.theRest} />
     ${wet && html`<p class="wet" role="status">${t('run.wet')}</p>`}
-    <${Act} confirm onPress=${act} spoken=${spokenConfirm(view, pass, fastener, wrenchUnit)}
+    <${Act} confirm onPress=${act} spoken=${spokenConfirm(view, pass, fastener, wrenchUnit, setting)}
       label=${html`${t('run.confirm')} <span class="fig">${fastener.number}</span>`}
-      second=${whenSays(pass, wrench, fastener)} />
+      second=${whenSays(pass, wrench, fastener, setting)} />
   </${RunFrame}>`;
 }
 
@@ -61,7 +63,7 @@ function doubtfulLast(view) {
 }
 
 /** @param {any} props */
-function Line({ view, chosen, fastener, notice, choose }) {
+function Line({ view, chosen, fastener, notice, choose, wrench, setting }) {
   if (chosen && view.next && chosen !== view.next.fastener && isOrdered(view)) {
     const says = t('run.before-order', { number: fastener.number, next: view.next.number });
     return html`<p class="caption flagged"><${Icon} name="i-caution" /><span>${says}</span></p>`;
@@ -69,6 +71,9 @@ function Line({ view, chosen, fastener, notice, choose }) {
   if (notice) return html`<p class="caption"><${Icon} name="i-wait" /><span>${notice}</span></p>`;
   const last = view.recent[0];
   if (isFlagged(last) && last.pass === view.pass) return html`<${FlagLine} pull=${last} />`;
+  const range = rangeSays(wrench, setting);
+  if (range)
+    return html`<p class="caption flagged"><${Icon} name="i-caution" /><span>${range}</span></p>`;
   const struck = view.fasteners.find((/** @type {any} */ f) => f.number === view.struck_note);
   return html`<${StruckLine} view=${view} onNow=${() => choose(struck.id)} />`;
 }
@@ -80,12 +85,13 @@ const isFlagged = (pull) => pull?.mark === 'flagged' || pull?.mark === 'doubt';
 const isOrdered = (view) => Boolean(view.next?.target);
 
 /** @param {any} props */
-function Tool({ view, wrench }) {
+function Tool({ view, wrench, setting }) {
   const lubricant = view.run?.lubricant ?? view.programme.lubricant;
+  const lines = [adapterSays(view), markNear(setting), lubricant].filter(Boolean).join(', ');
   const source = view.programme.source ?? t('run.unsourced');
   return html`<a class="tool press" id="tool" href=${`/joint/${view.id}/wrench`} aria-label=${t('run.change.spoken')}>
     <${Icon} name="i-wrench" /><span><b>${capital(wrench?.name ?? t('run.no-wrench'))}</b>
-    ${lubricant && html`<span class="soft-line">${lubricant}</span>`}<${SourceLine} source=${source} /></span><em>${t('run.change')}</em></a>`;
+    ${lines && html`<span class="soft-line">${lines}</span>`}<${SourceLine} source=${source} /></span><em>${t('run.change')}</em></a>`;
 }
 
 /** @param {any} props */
@@ -115,21 +121,32 @@ function Pair({ view, pass, theRest }) {
   return html`<div class="pair">${strike}${side}</div>`;
 }
 
-/** @param {any} pass @param {any} wrench @param {any} fastener */
-function whenSays(pass, wrench, fastener) {
+const SCALES = ['beam', 'dial', 'display'];
+
+/** @param {any} pass @param {any} wrench @param {any} fastener @param {any} setting */
+function whenSays(pass, wrench, fastener, setting) {
   if (pass.how === 'hand' || pass.how === 'back-off') return t(`run.when.${pass.how}`);
   if (pass.how === 'angle') return t('run.when.angle', { value: fastener.target.value });
   if (wrench?.sort === 'click') return t('run.when.click');
-  const { figure } = figures(fastener.target, wrench?.unit, settings.unit.value);
-  return t(wrench ? 'run.when.shows' : 'run.when.reaches', { value: written(figure) });
+  const { figure } = setting?.through
+    ? setting
+    : figures(fastener.target, wrench?.unit, settings.unit.value);
+  const how = SCALES.includes(wrench?.sort) ? 'shows' : 'reaches';
+  return t(`run.when.${how}`, { value: written(figure) });
 }
 
-/** @param {any} view @param {any} pass @param {any} fastener @param {string | null} unit */
-function spokenConfirm(view, pass, fastener, unit) {
+/** @param {any} view @param {any} pass @param {any} fastener @param {string | null} unit @param {any} setting */
+function spokenConfirm(view, pass, fastener, unit, setting) {
   const name = named(view, fastener.number);
   if (!fastener.target)
     return t(`run.confirm.${pass.how === 'hand' ? 'hand' : 'back-off'}.spoken`, { name });
   const { figure } = figures(fastener.target, unit, settings.unit.value);
+  if (setting?.through)
+    return t('run.confirm.set.spoken', {
+      name,
+      set: spokenValue(setting.figure),
+      value: spokenValue(fastener.target),
+    });
   return t('run.confirm.spoken', { name, value: spokenValue(figure) });
 }
 

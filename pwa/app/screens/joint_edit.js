@@ -1,16 +1,19 @@
 /** A joint described at the desk or the bench: how its fasteners stand, what it clamps, its programme. */
 
 import { useEffect, useState } from 'preact/hooks';
-import { value } from '../../log/workshop.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, TextField } from '../forms_fields.js';
 import { Act, Dock, html, Key, Page, say, useSlice, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
+import { Adapter } from '../joint_form/adapter.js';
+import { Bolt } from '../joint_form/bolt.js';
+import { Lubricant } from '../joint_form/lubricant.js';
 import { emptyForm, fieldsOf, formOf, wants } from '../joint_form/model.js';
 import { Parts } from '../joint_form/parts.js';
 import { Passes } from '../joint_form/passes.js';
 import { Shape } from '../joint_form/shape.js';
+import { Tool, targetOf } from '../joint_form/tool.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 
@@ -30,7 +33,7 @@ export function screen({ params, store, go, back }) {
   if (!joint.workshop || !wrenches.workshop)
     return html`<${Page} title=${title} quiet ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const subject = fresh ? null : joint.workshop.subject(params.id);
-  return html`<${Edit} ...${{ params, store, go, back, fresh, title, subject, rows }} wrenches=${wrenches.workshop.all('wrench')} />`;
+  return html`<${Edit} ...${{ params, store, go, back, fresh, title, subject, rows }} wrenches=${wrenches.workshop} />`;
 }
 
 /** @param {any} store */
@@ -56,6 +59,7 @@ function Edit({ params, store, go, back, fresh, title, subject, rows, wrenches }
   if (!form)
     return html`<${Page} title=${title} quiet ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const want = wants(form);
+  const target = targetOf(form);
   const act = async () => {
     const id = fresh ? freshId() : params.id;
     if (!(await keep([{ heading: 'joint', about: id, body: { fields: fieldsOf(form, subject) } }])))
@@ -69,10 +73,11 @@ function Edit({ params, store, go, back, fresh, title, subject, rows, wrenches }
   };
   return html`<${Page} title=${title} back=${{ to: home, says: t('form.back') }} demo=${form.invented} quiet className="desk">
     <div class="left form"><h1 tabindex="-1">${title}</h1>
-      <${Names} form=${form} change=${change} /><${Shape} form=${form} change=${change} />
+      <${Names} form=${form} change=${change} /><${Bolt} form=${form} change=${change} /><${Shape} form=${form} change=${change} />
       <${Dock}><${Act} confirm disabled=${Boolean(want)} onPress=${act} label=${t('joint.keep')} second=${want ? t(want.key, want.facts) : undefined} /></${Dock}></div>
     <div class="right form"><${Passes} form=${form} change=${change} /><${Programme} form=${form} change=${change} />
-      <${Parts} form=${form} change=${change} rows=${rows} /><${Wrench} form=${form} change=${change} wrenches=${wrenches} /></div>
+      <${Parts} form=${form} change=${change} rows=${rows} /><${Tool} form=${form} change=${change} workshop=${wrenches} target=${target} />
+      <${Adapter} form=${form} change=${change} target=${target} /></div>
     ${trouble}</${Page}>`;
 }
 
@@ -85,7 +90,7 @@ function Names({ form, change }) {
   ) =>
     html`<${TextField} id=${name} label=${label} value=${form[name]} hint=${hint} onChange=${(/** @type {string} */ text) => change({ [name]: text })} />`;
   return html`${field('name', t('form.name'), t('joint.name.hint'))}
-    <div class="in-row">${field('noun', t('joint.noun'))}${field('plural', t('joint.plural'))}</div>${field('thread', t('joint.thread'), t('form.optional'))}`;
+    <div class="in-row">${field('noun', t('joint.noun'))}${field('plural', t('joint.plural'))}</div>`;
 }
 
 /** @param {any} props */
@@ -100,7 +105,7 @@ function Programme({ form, change }) {
       ),
     });
   return html`<section class="stack">
-    <${TextField} id="lubricant" label=${t('joint.lubricant')} value=${form.lubricant} onChange=${set('lubricant')} />
+    <${Lubricant} form=${form} change=${change} />
     <${TextField} id="source" label=${t('joint.source')} value=${form.source} onChange=${set('source')} hint=${form.source.trim() ? '' : t('joint.source.none')} />
     <${TextField} id="retorque" label=${t('joint.retorque')} value=${form.retorque} onChange=${set('retorque')} hint=${t('form.optional')} />
     <h2>${t('joint.cautions')}</h2>
@@ -114,14 +119,4 @@ function Programme({ form, change }) {
       <${Key} label=${t('form.remove')} onPress=${() => change({ cautions: cautions.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== at) })} /></div>`,
     )}
     <${Key} label=${t('joint.caution.add')} onPress=${() => change({ cautions: [...cautions, { word: 'caution', says: '' }] })} /></section>`;
-}
-
-/** @param {any} props */
-function Wrench({ form, change, wrenches }) {
-  const words = wrenches.map((/** @type {any} */ w) => ({
-    value: w.id,
-    says: value(w, 'name') ?? '',
-  }));
-  return html`<${Chips} label=${t('joint.wrench')} value=${form.wrench} onChange=${(/** @type {string} */ wrench) => change({ wrench })}
-    words=${[{ value: '', says: t('joint.wrench.none') }, ...words]} />`;
 }

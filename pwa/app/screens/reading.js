@@ -10,6 +10,7 @@ import { inUnit, local, namedFirst, passSays, spokenValue, written } from '../ru
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { Keypad, Typed, Units } from '../run/keypad.js';
 import { nextOf } from '../run/ready.js';
+import { boltSays, isThrough, targetAtWrench } from '../run/setting_now.js';
 import { askOf, press, readingOf, unitsFor } from '../run/typed.js';
 import { useRun } from '../run/use_run.js';
 import { t } from '../texts/index.js';
@@ -21,7 +22,7 @@ export function screen({ params, store, go, back }) {
   const [draft, change, forget] = useDraft(store, `reading:${params.id}`, {
     typed: '',
     unit: '',
-    at: 'bolt',
+    at: '',
   });
   const { known, bench } = run;
   const ready = known && bench && draft;
@@ -46,16 +47,19 @@ export function screen({ params, store, go, back }) {
 function Reading(props) {
   const { view, wrench, bench, draft, change, leave } = props;
   const fastener = nextOf(view, props.chosen);
-  const { target } = fastener;
-  const units = unitsFor(target);
-  const unit = unitOf([draft.unit, wrench?.unit, bench.unit, target?.unit], units);
+  const wanted = fastener.target;
+  const units = unitsFor(wanted);
+  const unit = unitOf([draft.unit, wrench?.unit, bench.unit, wanted?.unit], units);
+  const at = draft.at || (isThrough(view) ? 'set' : 'bolt');
+  const atWrench = at === 'set' && isThrough(view) && unit !== '°';
+  const target = atWrench ? targetAtWrench(view, wanted, unit) : wanted;
   const reading = readingOf(draft.typed, unit);
   const [asked, setAsked] = useState(/** @type {any} */ (null));
   const type = (/** @type {string} */ key) => {
     setAsked(null);
     change((/** @type {any} */ was) => ({ typed: press(was.typed, key) }));
   };
-  const keep = () => keepReading(props, fastener, reading);
+  const keep = () => keepReading(props, fastener, reading, at);
   const act = async () => {
     const ask = reading && askOf(reading, target, wrench);
     if (ask) return void setAsked(ask);
@@ -67,9 +71,9 @@ function Reading(props) {
     pass: inSentence(passSays(view, view.pass)),
   });
   return html`<${RunFrame} title=${title} demo=${view.invented} leave=${leave} says=${t('reading.back')} className="narrow">
-    <${RunTitle} name=${title} right=${target && t('reading.target', { value: written(inUnit(target, unit)) })} />
-    <${Typed} text=${draft.typed} unit=${unit} reading=${reading} target=${target} />
-    ${view.adapter && html`<${ReadAt} at=${draft.at} change=${change} />`}
+    <${RunTitle} name=${title} right=${target && rightSays(inUnit(target, unit), atWrench)} />
+    <${Typed} text=${draft.typed} unit=${unit} reading=${reading} target=${target} bolt=${atWrench ? boltSays(view, reading) : ''} />
+    ${view.adapter && html`<${ReadAt} at=${at} change=${change} />`}
     ${
       asked && reading
         ? html`<${Asked} asked=${asked} reading=${reading} target=${target} wrench=${wrench} keep=${keep}
@@ -84,6 +88,12 @@ function Reading(props) {
   </${RunFrame}>`;
 }
 
+/** The unit of what is set stands beside the digits. @param {any} target @param {boolean} atWrench */
+const rightSays = (target, atWrench) =>
+  atWrench
+    ? t('reading.target.set', { value: local(target.value) })
+    : t('reading.target', { value: written(target) });
+
 /** @param {any} reading */
 function keepWords(reading) {
   if (!reading) return { label: t('reading.keep'), second: t('reading.empty') };
@@ -94,13 +104,14 @@ function keepWords(reading) {
 /** @param {(string | null | undefined)[]} wanted @param {string[]} units */
 const unitOf = (wanted, units) => wanted.find((u) => u && units.includes(u)) ?? units[0] ?? 'N·m';
 
-/** @param {any} props @param {any} fastener @param {any} reading */
+/** @param {any} props @param {any} fastener @param {any} reading @param {string} at */
 async function keepReading(
-  { view, keep, refresh, wrench, draft, change, remember, done, close },
+  { view, keep, refresh, wrench, change, remember, done, close },
   fastener,
   reading,
+  at,
 ) {
-  const how = { wrench: wrench?.id ?? null, reading, readAt: view.adapter ? draft.at : undefined };
+  const how = { wrench: wrench?.id ?? null, reading, readAt: view.adapter ? at : undefined };
   const entries = await keep([drafts.pull(view, fastener, how)]);
   if (!entries) return false;
   close();

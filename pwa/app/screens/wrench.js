@@ -6,6 +6,8 @@ import { Act, html, Icon, Key, Wait } from '../frame/index.js';
 import { Press } from '../press.js';
 import { written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
+import { markSays } from '../run/marks.js';
+import { isThrough } from '../run/setting_now.js';
 import { useRun } from '../run/use_run.js';
 import { t } from '../texts/index.js';
 
@@ -25,7 +27,7 @@ export function screen({ params, store, go, back }) {
   return html`<${RunFrame} title=${t('wrench.title')} demo=${view.invented} leave=${() => back(home)} says=${t('reading.back')} className="narrow">
     <${RunTitle} name=${t('wrench.title')} right=${view.next?.target && written(view.next.target)} />
     <div class="sheet pick" role="group" aria-label=${t('wrench.list')}>
-      ${view.wrenches.map((/** @type {any} */ w) => html`<${Row} key=${w.id} wrench=${w} on=${w.id === now} pick=${() => setPicked(w.id)} />`)}
+      ${view.wrenches.map((/** @type {any} */ w) => html`<${Row} key=${w.id} wrench=${w} through=${isThrough(view)} on=${w.id === now} pick=${() => setPicked(w.id)} />`)}
       <${Press} class="row" aria-pressed=${String(now === null)} onPress=${() => setPicked(null)}><${Icon} name="i-star" />
         <span class="says"><b>${t('wrench.without')}</b></span></${Press}>
     </div>
@@ -36,9 +38,10 @@ export function screen({ params, store, go, back }) {
 }
 
 /** @param {any} props */
-function Row({ wrench, on, pick }) {
+function Row({ wrench, through, on, pick }) {
+  const says = [...wrenchSays(wrench), markSays(wrench, through)].filter(Boolean);
   return html`<${Press} class="row" aria-pressed=${String(on)} onPress=${pick}><${Icon} name="i-wrench" />
-    <span class="says"><b>${wrench.name}</b><span class="soft">${wrenchSays(wrench).join(' · ')}</span></span></${Press}>`;
+    <span class="says"><b>${wrench.name}</b><span class="soft">${says.join(' · ')}</span></span></${Press}>`;
 }
 
 /**

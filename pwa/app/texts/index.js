@@ -5,6 +5,7 @@ import { texts as errors } from './errors.js';
 import { texts as forms } from './forms.js';
 import { texts as frame } from './frame.js';
 import { texts as inspect } from './inspect.js';
+import { texts as joint } from './joint.js';
 import { texts as record } from './record.js';
 import { texts as run } from './run.js';
 import { texts as scan } from './scan.js';
@@ -29,6 +30,7 @@ const all = {
   ...run,
   ...inspect,
   ...forms,
+  ...joint,
   ...workings,
   ...workingsBolts,
   ...workingsEngine,

@@ -69,7 +69,7 @@ export const texts = {
   'run.flag.accepted': '{number} is accepted: {reason}.',
   'run.flag.short': '{number} is short: {reading}. The pass stays open.',
   'run.flag.too-far': '{number} is too far: {reading}. The pass stays open.',
-  'run.flag.wrong-range': '{number}: this wrench is not made for {target}. The pass stays open.',
+  'run.flag.wrong-range': '{number}: this wrench cannot be set for {target}. The pass stays open.',
   'run.flag.stale': '{number} was pulled to a value that has changed. The pass stays open.',
   'run.flag.loosened-meanwhile': '{number} was loosened on another device. The pass stays open.',
   'run.flag.word.out-of-order': 'out of order',
