@@ -1,11 +1,15 @@
 /** Pieces put together so that the totals are as equal as can be: piston with pin with rod. */
 import { TradeError } from '../errors.js';
+import { many } from './alike.js';
 import { aboveZero } from './amounts.js';
-import { assemblies, pairs, spreadOf, totalsOf } from './narrowest.js';
+import { bettered, proved, spread, totals } from './even_totals.js';
+import { pairs } from './narrowest.js';
 
 const MOST_PLACES = 32;
 /** Beyond it the best arrangement of three or more columns is sought but not proved. */
-const MOST_STATES = 20000;
+const MOST_STATES = 50000;
+/** Beyond it three or more columns are joined one by one and left so. */
+const MOST_BETTERED = 16;
 
 /** Not one of each for every place. */
 export class ColumnsDiffer extends TradeError {
@@ -30,7 +34,7 @@ export class TooManyPlaces extends TradeError {
 
 /**
  * The arrangement with the least heaviest total less lightest total. Two columns are always solved
- * exactly, three up to eight places; beyond that columns are joined two by two, not proved.
+ * exactly, three up to nine places; beyond that columns are put anew in turn, not proved.
  * @param {readonly (readonly number[])[]} columnsG pistons, pins, rods…, one of each for a place
  */
 export function balance(columnsG) {
@@ -38,8 +42,8 @@ export function balance(columnsG) {
   const rows = arranged(columnsG);
   return Object.freeze({
     assemblies: Object.freeze(rows.map((row) => row.map((at) => at + 1))),
-    totals_g: Object.freeze(totalsOf(columnsG, rows)),
-    spread_g: spreadOf(columnsG, rows),
+    totals_g: Object.freeze(totals(columnsG, rows)),
+    spread_g: spread(columnsG, rows),
     proved: provable(columnsG.length, columnsG[0]?.length ?? 0),
   });
 }
@@ -49,8 +53,10 @@ export function balance(columnsG) {
  * @param {readonly (readonly number[])[]} weights
  */
 export function arranged(weights) {
-  const exact = weights.length > 2 && provable(weights.length, weights[0]?.length ?? 0);
-  return exact ? assemblies(weights, joined(weights)) : joined(weights);
+  const start = joined(weights);
+  if (weights.length === 2 || start.length > MOST_BETTERED) return start;
+  const rows = bettered(weights, start);
+  return provable(weights.length, weights[0]?.length ?? 0) ? proved(weights, rows) : rows;
 }
 
 /**
@@ -60,7 +66,7 @@ export function arranged(weights) {
 function joined(weights) {
   let rows = (weights[0] ?? []).map((_, at) => [at]);
   for (const column of weights.slice(1)) {
-    const table = totalsOf(weights, rows).map((total) => column.map((each) => total + each));
+    const table = totals(weights, rows).map((total) => column.map((each) => total + each));
     const taken = pairs(table);
     rows = rows.map((row, place) => [...row, Number(taken[place])]);
   }
@@ -83,7 +89,7 @@ function provable(columns, places) {
 
 /** @param {readonly (readonly number[])[]} columns */
 function checkColumns(columns) {
-  const counts = columns.map((column) => column.length);
+  const counts = many(columns, 'columns').map((column) => many(column, 'column').length);
   if (columns.length < 2 || !Math.max(...counts)) throw new NothingToPair();
   if (new Set(counts).size > 1) throw new ColumnsDiffer({ counts: counts.join(', ') });
   if (Number(counts[0]) > MOST_PLACES) throw new TooManyPlaces({ places: counts[0] });

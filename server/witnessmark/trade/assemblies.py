@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from math import comb
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import alike, amounts, narrowest
+from witnessmark.trade import alike, amounts, even_totals, narrowest
 from witnessmark.trade.units import Quantity
 
 MOST_PLACES = 32
-MOST_STATES = 20_000
-"""Beyond it the best arrangement of three or more columns is sought but not proved."""
+MOST_STATES = 50_000
+"""Beyond it the best arrangement of three or more columns is sought, not proved."""
+MOST_BETTERED = 16
+"""Beyond it three or more columns are joined one by one and left so."""
 
 
 class ColumnsDiffer(TradeError):
@@ -54,7 +56,7 @@ def balance(columns: Sequence[Sequence[Quantity]]) -> Balance:
     """The arrangement with the least heaviest total less lightest total.
 
     columns: pistons, pins, rods…, one of each for every place. Two columns are always solved
-    exactly, three up to eight places; beyond that columns are joined two by two, not proved.
+    exactly, three up to nine places; beyond that columns are put anew in turn, not proved.
     raises: ColumnsDiffer, NothingToPair, TooManyPlaces; NotAboveZero; NoQuantity, WrongQuantity.
     source: exact search; proved against trying every arrangement
     >>> from witnessmark.trade import units
@@ -65,7 +67,7 @@ def balance(columns: Sequence[Sequence[Quantity]]) -> Balance:
     """
     weights = _weights(columns)
     rows = arranged(weights)
-    totals = [sum(col[at] for col, at in zip(weights, row, strict=True)) for row in rows]
+    totals = even_totals.totals(weights, rows)
     first = columns[0][0]
     return Balance(
         assemblies=tuple(tuple(at + 1 for at in row) for row in rows),
@@ -82,9 +84,13 @@ def arranged(weights: Sequence[Sequence[float]]) -> list[list[int]]:
     >>> arranged([[1.0, 2.0], [3.0, 4.0]])
     [[0, 1], [1, 0]]
     """
-    if len(weights) > len("ab") and _provable(len(weights), len(weights[0])):
-        return narrowest.assemblies(weights, _joined(weights))
-    return _joined(weights)
+    joined = _joined(weights)
+    if len(weights) == len("ab") or len(joined) > MOST_BETTERED:
+        return joined
+    bettered = even_totals.bettered(weights, joined)
+    if _provable(len(weights), len(weights[0])):
+        return even_totals.proved(weights, bettered)
+    return bettered
 
 
 def _joined(weights: Sequence[Sequence[float]]) -> list[list[int]]:
@@ -105,7 +111,7 @@ def _provable(columns: int, places: int) -> bool:
 
 
 def _weights(columns: Sequence[Sequence[Quantity]]) -> list[list[float]]:
-    counts = [len(column) for column in columns]
+    counts = [len(alike.many(column, "column")) for column in alike.many(columns, "columns")]
     if len(counts) < len("ab") or not max(counts):
         raise NothingToPair()
     if len(set(counts)) > 1:

@@ -1,7 +1,6 @@
-"""The arrangement whose totals lie closest together, found exactly.
+"""The pairs whose totals lie closest together, found exactly.
 
-A window over the sorted totals is moved and narrowed; whether an arrangement lies wholly in it is a
-matching for two columns, and a search over what is left of each column for more.
+A window over the sorted totals is moved and narrowed; whether all pairs lie in it is a matching.
 """
 
 from __future__ import annotations
@@ -64,66 +63,3 @@ def _serve(
             row_of[column] = row
             return True
     return False
-
-
-def assemblies(weights: Sequence[Sequence[float]], start: list[list[int]]) -> list[list[int]]:
-    """The most equal assemblies of three or more columns; start: an arrangement to better.
-
-    source: exact: each total as the lowest, a search over what is left of each column
-    >>> assemblies([[1.0, 2.0], [1.0, 2.0], [1.0, 3.0]], [[0, 0, 0], [1, 1, 1]])
-    [[0, 0, 1], [1, 1, 0]]
-    """
-    rows = [_options(weights, place) for place in range(len(weights[0]))]
-    best, spread = start, _spread(weights, start)
-    mean = sum(sum(column) for column in weights) / len(weights[0])
-    for low in sorted({total for row in rows for total, _ in row}, reverse=True):
-        while low <= mean + _HAIR and mean < low + spread:
-            window = (low - _HAIR, low + spread - 2 * _HAIR)
-            inside = [[o for o in row if window[0] <= o[0] <= window[1]] for row in rows]
-            order = sorted(range(len(inside)), key=lambda place: len(inside[place]))
-            found = _filled([inside[place] for place in order], 0, (0,) * (len(weights) - 1), set())
-            if found is None:
-                break
-            best = sorted([place, *pieces] for place, pieces in zip(order, found, strict=True))
-            spread = _spread(weights, best)
-    return best
-
-
-_Option = tuple[float, tuple[int, ...]]
-
-
-def _options(weights: Sequence[Sequence[float]], place: int) -> list[_Option]:
-    """Every choice of one piece from each other column, with its total."""
-    made: list[_Option] = [(weights[0][place], ())]
-    for column in weights[1:]:
-        made = [
-            (total + each, (*taken, at)) for total, taken in made for at, each in enumerate(column)
-        ]
-    return made
-
-
-def _spread(weights: Sequence[Sequence[float]], rows: list[list[int]]) -> float:
-    totals = [sum(col[at] for col, at in zip(weights, row, strict=True)) for row in rows]
-    return max(totals) - min(totals)
-
-
-def _filled(
-    inside: list[list[_Option]],
-    place: int,
-    used: tuple[int, ...],
-    hopeless: set[tuple[int, ...]],
-) -> list[tuple[int, ...]] | None:
-    """Pieces for this place and all after it; used: bits of what is taken, column by column."""
-    if place == len(inside):
-        return []
-    if used in hopeless:
-        return None
-    for _, pieces in inside[place]:
-        if any(mask >> at & 1 for mask, at in zip(used, pieces, strict=True)):
-            continue
-        taken = tuple(mask | 1 << at for mask, at in zip(used, pieces, strict=True))
-        rest = _filled(inside, place + 1, taken, hopeless)
-        if rest is not None:
-            return [pieces, *rest]
-    hopeless.add(used)
-    return None
