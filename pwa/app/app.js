@@ -9,7 +9,7 @@ import { Live, say } from './frame/live.js';
 import { StoreGiver } from './frame/store.js';
 import { notKept } from './keeping.js';
 import { wake } from './press.js';
-import { back, go, place } from './router.js';
+import { back, go, open, place } from './router.js';
 import { loadScreen, matchRoute, screenOf } from './routes.js';
 import { t } from './texts/index.js';
 
@@ -64,7 +64,7 @@ function useWedge() {
       readWedge(document, (code) => {
         feedback('read');
         say(t('scan.read', { code }));
-        go(`/L/${code}`);
+        open(`/L/${code}`);
       }),
     [],
   );

@@ -9,7 +9,8 @@ import { armSound, chooseFeedback } from './feedback.js';
 import { watchDemo } from './frame/demo.js';
 import { html } from './frame/html.js';
 import { watchGlass } from './press.js';
-import { startRouter } from './router.js';
+import { aheadOf } from './read_ahead.js';
+import { readBeforeShown, startRouter } from './router.js';
 import { loadAhead } from './routes.js';
 import { readSettings, settings, wearSettings } from './settings.js';
 
@@ -29,6 +30,7 @@ async function start() {
     await watchDeviceNames(store);
     page.replaceChildren();
     render(html`<${App} store=${store} />`, page);
+    readBeforeShown((path) => aheadOf(store, path));
     watchUpdates(store);
     loadAhead();
   } catch (error) {

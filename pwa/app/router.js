@@ -9,6 +9,8 @@ import { signal } from '@preact/signals';
 /** @type {Map<string, {y: number, focus: string | null}>} */
 const places = new Map();
 let count = 0;
+/** Which way was asked for last; an older one that was still reading is dropped. */
+let turn = 0;
 
 /** @returns {Place} */
 function here() {
@@ -39,6 +41,7 @@ function leave() {
  */
 export function go(path, { replace = false } = {}) {
   leave();
+  turn += 1;
   count += 1;
   const depth = (history.state?.depth ?? 0) + (replace ? 0 : 1);
   const from = replace ? history.state?.from : document.title.replace(' · Witnessmark', '');
@@ -46,6 +49,34 @@ export function go(path, { replace = false } = {}) {
   if (replace) history.replaceState(state, '', path);
   else history.pushState(state, '', path);
   place.value = here();
+}
+
+/** @type {(path: string) => Promise<string> | null} */
+let readFirst = () => null;
+
+/**
+ * What has to be read before a pressed address is shown, and where it leads then.
+ * @param {(path: string) => Promise<string> | null} read null when there is nothing to wait for
+ */
+export function readBeforeShown(read) {
+  readFirst = read;
+}
+
+/**
+ * Goes to another screen once what it shows has been read; until then the one before stays.
+ * @param {string} path
+ */
+export function open(path) {
+  const reading = readFirst(path);
+  if (!reading) {
+    go(path);
+    return;
+  }
+  turn += 1;
+  const mine = turn;
+  reading.then((to) => {
+    if (mine === turn) go(to);
+  });
 }
 
 /** Goes back to the screen this one was opened from. @param {string} [otherwise] */
@@ -91,6 +122,7 @@ export function startRouter() {
   if (!history.state?.key) history.replaceState({ key: 'first', depth: 0 }, '');
   place.value = here();
   addEventListener('popstate', () => {
+    turn += 1;
     leave();
     place.value = here();
   });
@@ -98,6 +130,6 @@ export function startRouter() {
     const link = linkOf(click);
     if (!link || link.hash.length > 1) return;
     click.preventDefault();
-    go(link.pathname + link.search);
+    open(link.pathname + link.search);
   });
 }

@@ -11,15 +11,18 @@ const MOST = 8;
 
 /** @param {{writes: number}} core */
 export function makeHeld(core) {
-  /** @type {Map<string, {writes: number, answer: Answer}>} */
+  /** @type {Map<string, {writes: number, answer: Answer, workshop: Workshop | null}>} */
   const answers = new Map();
 
   /** @param {string} key @param {number} writes how many there were when it was asked @param {Answer} answer */
   function hold(key, writes, answer) {
+    /** @type {{writes: number, answer: Answer, workshop: Workshop | null}} */
+    const row = { writes, answer, workshop: null };
     answers.delete(key);
-    answers.set(key, { writes, answer });
+    answers.set(key, row);
     const [oldest] = answers.keys();
     if (answers.size > MOST && oldest !== undefined) answers.delete(oldest);
+    return row;
   }
 
   /**
@@ -30,9 +33,20 @@ export function makeHeld(core) {
     const had = answers.get(key);
     if (had?.writes === core.writes) return had.answer;
     const fresh = ask();
-    hold(key, core.writes, fresh);
-    fresh.catch(() => answers.delete(key));
+    const row = hold(key, core.writes, fresh);
+    fresh.then(
+      (workshop) => {
+        row.workshop = workshop;
+      },
+      () => answers.delete(key),
+    );
     return fresh;
+  }
+
+  /** What has been read already and still holds, without waiting. @param {string} key */
+  function known(key) {
+    const had = answers.get(key);
+    return had?.writes === core.writes ? had.workshop : null;
   }
 
   /**
@@ -45,11 +59,13 @@ export function makeHeld(core) {
       const workshop = await ask();
       for (const { body } of standing(workshop.subject(sign), 'label')) {
         const thing = workshop.subject(body.marks);
-        if (thing) hold(`${thing.heading} ${thing.id}`, writes, Promise.resolve(workshop));
+        if (!thing) continue;
+        const row = hold(`${thing.heading} ${thing.id}`, writes, Promise.resolve(workshop));
+        row.workshop = workshop;
       }
       return workshop;
     });
   }
 
-  return { answer, ofLabel };
+  return { answer, known, ofLabel };
 }

@@ -137,6 +137,8 @@ export function slices(core) {
     jointSlice: (id) => about('joint', id),
     /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
+    /** A slice of a part, holder or joint that was read already and still holds, or null. @param {string} heading @param {string} id */
+    known: (heading, id) => held.known(`${heading} ${id}`),
     /** All joints, parts nobody judged yet, parts lying nowhere. */
     tonightSlice: () => slice(core, tonight),
     /** Everything of one heading. @param {string} word */

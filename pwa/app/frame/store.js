@@ -22,27 +22,42 @@ export const useStore = () => useContext(StoreContext);
  * @template T
  * @param {(store: any) => Promise<T>} ask
  * @param {any[]} about asks anew when one of these changes
+ * @param {(store: any) => T | null} [known] what has been read already; it is shown at once
  * @returns {Answer<T>}
  */
-export function useAnswer(ask, about) {
+export function useAnswer(ask, about, known = () => null) {
   const store = useStore();
-  const [answer, setAnswer] = useState(
-    /** @type {Answer<T>} */ ({ state: 'wait', value: null, error: null }),
-  );
+  const [answer, setAnswer] = useState(() => firstAnswer(known(store)));
   // Before the first paint: what is remembered is then the first thing to be seen.
   useLayoutEffect(() => {
-    setAnswer((was) => (was.state === 'wait' ? was : { state: 'wait', value: null, error: null }));
+    setAnswer((was) => unlessSame(was, firstAnswer(known(store))));
     return keepAsking(store, ask, setAnswer);
   }, about);
   return answer;
 }
 
 /**
+ * @template T
+ * @param {T | null} value
+ * @returns {Answer<T>}
+ */
+const firstAnswer = (value) => ({ state: value === null ? 'wait' : 'ready', value, error: null });
+
+/**
+ * The same object as before when nothing else is answered: then nothing is drawn anew.
+ * @template T
+ * @param {Answer<T>} was
+ * @param {Answer<T>} next
+ */
+const unlessSame = (was, next) =>
+  was.state === next.state && was.value === next.value ? was : next;
+
+/**
  * Only the answer to the latest question is shown; an older one may come later.
  * @template T
  * @param {any} store
  * @param {(store: any) => Promise<T>} ask
- * @param {(change: Answer<T> | ((was: Answer<T>) => Answer<T>)) => void} show
+ * @param {(change: (was: Answer<T>) => Answer<T>) => void} show
  * @returns {() => void} stops asking
  */
 function keepAsking(store, ask, show) {
@@ -52,7 +67,7 @@ function keepAsking(store, ask, show) {
     const mine = turn;
     try {
       const value = await ask(store);
-      if (mine === turn) show({ state: 'ready', value, error: null });
+      if (mine === turn) show((was) => unlessSame(was, { state: 'ready', value, error: null }));
     } catch (error) {
       if (mine === turn) show((was) => ({ ...was, state: 'broken', error }));
       reportError(error);
@@ -71,9 +86,10 @@ function keepAsking(store, ask, show) {
  * @param {any} store
  * @param {(store: any) => Promise<any>} read
  * @param {any[]} about
+ * @param {(store: any) => any} [known] the same slice if it has been read already, or null
  * @returns {{state: 'wait' | 'ready' | 'broken', workshop: any}}
  */
-export function useSlice(store, read, about) {
-  const answer = useAnswer(() => read(store), about);
+export function useSlice(store, read, about, known) {
+  const answer = useAnswer(() => read(store), about, known && (() => known(store)));
   return { state: answer.state, workshop: answer.value };
 }

@@ -121,7 +121,12 @@ const Record = ({
 
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
-  const { state, workshop } = useSlice(store, (s) => s.holderSlice(params.id), [params.id]);
+  const { state, workshop } = useSlice(
+    store,
+    (s) => s.holderSlice(params.id),
+    [params.id],
+    (s) => s.known('holder', params.id),
+  );
   const holder = workshop && withForms(holderView(workshop, params.id), workshop);
   const missing = holder && (holder.hidden || !holder.here);
   return html`<${Page} title=${holder?.name ?? ''} code=${holder?.codes?.[0]} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready'}>

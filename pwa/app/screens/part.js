@@ -116,7 +116,12 @@ const NotHere = ({
 
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
-  const { state, workshop } = useSlice(store, (s) => s.partSlice(params.id), [params.id]);
+  const { state, workshop } = useSlice(
+    store,
+    (s) => s.partSlice(params.id),
+    [params.id],
+    (s) => s.known('part', params.id),
+  );
   const part = workshop && partView(workshop, params.id);
   const shown =
     part &&
