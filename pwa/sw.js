@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '6b5cc4e57f01';
+const VERSION = '027b430d0f18';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
