@@ -24,6 +24,8 @@ const MOST = 1;
 const LIKELY_LEAST = 0.35;
 const LIKELY_MOST = 0.95;
 const USUAL = 0.65;
+/** So much nearer another unit must lie than a slipped decimal sign: kgf·m is nearly ten N·m. */
+const SLIP_FIRST = 0.02;
 const SLIPPERY = 0.2;
 const NEWTON_METRES = new Map(TORQUE_WORDS.map((word) => [word, convert(1, word, 'N·m')]));
 
@@ -80,8 +82,12 @@ function meaningsOf(one) {
   if (!low && one.share <= MOST) return [];
   return [...tenfold(one), ...otherUnits(one), ...dryValue(one)]
     .filter(({ share }) => share >= LIKELY_LEAST && share <= LIKELY_MOST)
-    .sort((a, b) => Math.abs(a.share - USUAL) - Math.abs(b.share - USUAL));
+    .sort((a, b) => farness(a) - farness(b));
 }
+
+/** @param {Meaning} meaning */
+const farness = ({ code, share }) =>
+  Math.abs(share - USUAL) + (code === 'wrong-unit' ? SLIP_FIRST : 0);
 
 /** @param {Case} one */
 const tenfold = ({ number, unit, share }) =>

@@ -190,6 +190,18 @@ def test_a_usual_torque_is_plausible_and_ten_times_it_is_not(
     assert "out-by-ten" in {meaning.code for meaning in tenfold.meanings}
 
 
+@settings(deadline=None)
+@given(BOLTS, st.floats(0.36, 0.94))
+def test_a_lost_nought_is_named_before_the_unit_that_is_nearly_ten(bolt: str, share: float) -> None:
+    tenth = share * 0.2 / 10
+    proof = magnitude(strength.loads(parse(bolt), "8.8").proof_load, "N")
+    newton_metres = tenth * proof * parse(bolt).diameter_mm / 1000
+    found = plausibility(
+        Measured(f"{newton_metres:.9f}", "N·m"), parse(bolt), "8.8", nut_factor=0.2
+    )
+    assert found.verdict == "out by ten?"
+
+
 def test_a_fastener_used_once_is_not_used_again() -> None:
     assert single_use.use_caution(single_use=True, uses_before=0) is None
     assert single_use.use_caution(single_use=False, uses_before=7) is None

@@ -21,6 +21,8 @@ LEAST, MOST = 0.2, 1.0
 LIKELY_LEAST, LIKELY_MOST = 0.35, 0.95
 USUAL = 0.65
 """Of several meanings the one nearest to the usual share is named (rule of thumb, ours)."""
+SLIP_FIRST = 0.02
+"""So much nearer another unit must lie than a slipped decimal sign: kgf·m is nearly ten N·m."""
 SLIPPERY = 0.2
 
 
@@ -153,7 +155,12 @@ def _meanings(case: _Case) -> tuple[Meaning, ...]:
         says = "dry value on an oiled thread?"
         found.append(Meaning("dry-on-oiled", says, number, unit, case.share * times))
     likely = [each for each in found if LIKELY_LEAST <= each.share <= LIKELY_MOST]
-    return tuple(sorted(likely, key=lambda each: abs(each.share - USUAL)))
+    return tuple(sorted(likely, key=_farness))
+
+
+def _farness(meaning: Meaning) -> float:
+    far = abs(meaning.share - USUAL)
+    return far + SLIP_FIRST if meaning.code == "wrong-unit" else far
 
 
 def _verdict(case: _Case, meanings: tuple[Meaning, ...]) -> tuple[str, str]:

@@ -26,6 +26,7 @@ function summed(given) {
       ? money.parse(each, given.currency)
       : money.parse(each.value, each.currency),
   );
+  if (!listed.length) money.total(listed);
   const sums = texts(money.sums(listed));
   return Object.keys(sums).length === 1 ? { sums, sum: money.text(money.total(listed)) } : { sums };
 }

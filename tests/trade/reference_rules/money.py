@@ -30,6 +30,8 @@ def summed(given: Given) -> Given:
         else money.parse(each, given["currency"])
         for each in given["amounts"]
     ]
+    if not listed:
+        money.total(listed)
     gives: Given = {"sums": {code: each.text for code, each in money.sums(listed).items()}}
     if len(gives["sums"]) == 1:
         gives["sum"] = money.total(listed).text
