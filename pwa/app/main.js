@@ -9,10 +9,17 @@ import { armSound, chooseFeedback } from './feedback.js';
 import { watchDemo } from './frame/demo.js';
 import { html } from './frame/html.js';
 import { watchGlass } from './press.js';
-import { aheadOf } from './read_ahead.js';
 import { readBeforeShown, startRouter } from './router.js';
 import { loadAhead } from './routes.js';
 import { readSettings, settings, wearSettings } from './settings.js';
+
+/** Comes with the screens; until it is here, each screen reads for itself. @param {any} store */
+function readAhead(store) {
+  import('./read_ahead.js').then(
+    ({ aheadOf }) => readBeforeShown((path) => aheadOf(store, path)),
+    () => undefined,
+  );
+}
 
 async function start() {
   const page = /** @type {HTMLElement} */ (document.getElementById('page'));
@@ -30,7 +37,7 @@ async function start() {
     await watchDeviceNames(store);
     page.replaceChildren();
     render(html`<${App} store=${store} />`, page);
-    readBeforeShown((path) => aheadOf(store, path));
+    readAhead(store);
     watchUpdates(store);
     loadAhead();
   } catch (error) {

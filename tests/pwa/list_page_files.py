@@ -45,7 +45,7 @@ def reached(starts: list[Path], folder: Path) -> set[Path]:
 
 def page_scripts(folder: Path) -> set[Path]:
     """The modules of the page itself: its start, every screen, and what these import."""
-    starts = [folder / "app" / "start.js", folder / "app" / "main.js"]
+    starts = [folder / "app" / name for name in ("start.js", "main.js", "read_ahead.js")]
     return reached([*starts, *(folder / "app" / "screens").glob("*.js")], folder)
 
 
