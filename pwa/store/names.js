@@ -12,8 +12,15 @@ import { read } from './transaction.js';
 const FOUND = new Set(['part', 'holder', 'joint', 'step', 'wrench', 'donor', 'build']);
 const POINTING = new Set(['of-kind', 'from-donor', 'for-build', 'fitted-in', 'lies-in']);
 
+/** How deep bags stand in bins on shelves. */
+const DEEPEST = 20;
+
+/** @param {NameRow|undefined} row @param {string} wanted @returns {string[]} */
+const ends = (row, wanted) =>
+  (row?.links ?? []).filter(({ role }) => role === wanted).map(({ to }) => to);
+
 /** Rows by id, and who points to whom, so that a change renews only what shows it. */
-class Names {
+export class Names {
   /** @type {Map<string, NameRow>} */
   rows = new Map();
   /** @type {Map<string, Set<string>>} */
@@ -30,7 +37,28 @@ class Names {
     if (row) this.rows.set(id, row);
     else this.rows.delete(id);
     const ends = [...before, ...now].map(({ to }) => to);
-    return [id, ...ends, ...(this.pointing.get(id) ?? [])];
+    return [id, ...ends, ...this.inside(id)];
+  }
+
+  /** Who points to it, and whatever lies in those: their rows show its name. @param {string} id */
+  inside(id) {
+    const found = new Set(this.pointing.get(id));
+    for (const one of found) {
+      if (this.rows.get(one)?.heading !== 'holder') continue;
+      for (const inner of this.pointing.get(one) ?? []) found.add(inner);
+    }
+    return found;
+  }
+
+  /** The holders around a holder, nearest first. @param {string} id @returns {string[]} */
+  around(id) {
+    const seen = [id];
+    while (seen.length <= DEEPEST) {
+      const [outer] = ends(this.rows.get(seen.at(-1) ?? ''), 'lies-in');
+      if (outer === undefined || seen.includes(outer)) break;
+      seen.push(outer);
+    }
+    return seen.slice(1);
   }
 
   /** @param {Iterable<string>} ids rows that stay the same keep being the same object */
@@ -45,13 +73,16 @@ class Names {
   /** @param {NameRow} row @returns {FindRow} */
   found(row) {
     const near = row.links.filter(({ role }) => POINTING.has(role));
-    const names = near.map(({ to }) => this.rows.get(to)?.name ?? '');
+    const outer = ends(row, 'lies-in').flatMap((id) => this.around(id));
+    const nameOf = (/** @type {string} */ id) => this.rows.get(id)?.name ?? '';
+    const names = [...near.map(({ to }) => to), ...outer].map(nameOf);
+    const [kind = ''] = ends(row, 'of-kind').map(nameOf);
     const labels = [...(this.pointing.get(row.id) ?? [])];
     return {
       id: row.id,
       heading: row.heading,
-      name: row.name ?? names.find((name) => name !== '') ?? '',
-      words: [...row.words, ...names].filter((word) => word).join(' '),
+      name: row.name || kind,
+      words: [...new Set([...row.words, ...names])].filter((word) => word).join(' '),
       codes: labels.filter((id) => this.rows.get(id)?.heading === 'label').sort(),
       scrap: row.verdicts.length === 1 && row.verdicts[0] === 'scrap',
     };

@@ -27,6 +27,7 @@ export const HEADINGS = Object.freeze([
   'donor',
   'build',
 ]);
+const OWN = ['from', 'for', 'thread', 'note', 'engine', 'plural', 'noun'];
 const MOST = 20;
 const WORD = /[^ \t\r\n\u00a0.,;:/()[\]"'|–-]+/g;
 const ACCENTS = /[\u0300-\u036f]/g;
@@ -50,20 +51,23 @@ const folds = /** @type {WeakMap<Row, Found>} */ (new WeakMap());
 export function row(workshop, id) {
   const subject = workshop.subject(id);
   if (!subject?.heading || !HEADINGS.includes(subject.heading) || subject.hidden) return null;
-  const own = ['from', 'for', 'thread', 'note', 'engine'];
   const { lies } = things.lies(workshop, subject);
   const said = [
-    things.nameOf(workshop, value(subject, 'kind')),
-    things.nameOf(workshop, value(subject, 'donor')),
-    ...own.map((name) => plain.text(value(subject, name))),
+    ...['kind', 'donor'].map((name) => things.nameOf(workshop, value(subject, name))),
+    ...OWN.map((name) => plain.text(value(subject, name))),
     ...lies.flatMap(({ name, where, gone }) => [name, where, gone]),
     ...lies.flatMap(({ chain }) => chain.map(({ name }) => name)),
     ...standing(subject, 'fitted').map(({ body }) => plain.text(body.place)),
+    things.nameOf(workshop, value(subject, 'build')),
+    ...standing(subject, 'fitted').map(({ body }) => things.nameOf(workshop, body.build)),
+    ...subject.facts
+      .filter(({ heading, struck }) => heading === 'note' && !struck)
+      .map(({ body }) => plain.text(body.text)),
   ];
   return {
     id,
     heading: subject.heading,
-    name: plain.text(value(subject, 'name')),
+    name: plain.text(value(subject, 'name')) || things.nameOf(workshop, value(subject, 'kind')),
     words: plain.once(said.filter((each) => each)).join(' '),
     codes: things.labels(workshop, id).codes,
     scrap: things.verdict(subject).word === 'scrap',

@@ -2,6 +2,8 @@
 // The story is told as in tests/vector_rules/story.py.
 import { readFileSync } from 'node:fs';
 import { subject, Workshop } from '../../../pwa/log/workshop.js';
+import { nameRow } from '../../../pwa/store/fold.js';
+import { Names } from '../../../pwa/store/names.js';
 import { code } from '../../../pwa/views/code.js';
 import { find, folded, row } from '../../../pwa/views/find.js';
 import { holder } from '../../../pwa/views/holder.js';
@@ -85,6 +87,21 @@ function follow(value, [step, ...rest]) {
   return follow(value[step], rest);
 }
 
+const NAMED = ['part', 'holder', 'joint', 'step', 'kind', 'donor', 'build', 'label', 'wrench'];
+
+const looked = (row) =>
+  row && JSON.stringify({ ...row, words: [...new Set(row.words.split(' '))].sort() });
+
+/** The rows that the phone's search reads are made from less, and have to say the same. */
+function alsoOnThePhone(w, asked, id) {
+  const names = new Names();
+  for (const one of NAMED.flatMap((heading) => w.all(heading))) names.set(one.id, nameRow(one));
+  names.show(names.rows.keys());
+  const found = names.shown.get(id) ?? null;
+  if (looked(found) === looked(asked)) return asked;
+  throw new Error(`the phone looks through ${looked(found)}, not ${looked(asked)}`);
+}
+
 export const views = {
   joint: (w, g) => joint(w, g.id, g.run),
   part: (w, g) => part(w, g.id),
@@ -92,7 +109,7 @@ export const views = {
   code: (w, g) => code(w, g.code),
   tonight: (w) => tonight(w),
   next_piece: (w, g) => nextPiece(w, g.holder, g.after, g.kind),
-  'find.row': (w, g) => row(w, g.id),
+  'find.row': (w, g) => alsoOnThePhone(w, row(w, g.id), g.id),
 };
 const told = Object.entries(views).map(([name, view]) => [
   name,
