@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'aaf80659c47d';
+const VERSION = '6141a02ef52b';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
