@@ -19,6 +19,11 @@
  */
 
 /**
+ * The cheapest so far: boxes not yet asked which of them make the set, and the best of those asked.
+ * @typedef {{cost: number, rank: Rank | null, boxes: number[][]}} Found
+ */
+
+/**
  * The size of one piece.
  * @param {readonly number[]} column
  * @param {number | undefined} at
@@ -81,4 +86,17 @@ function fewestDonors({ donors, choose }, alike, chosen) {
       one[0] - other[0],
   );
   return ranked.flatMap(([, group]) => group).slice(0, choose - chosen.length);
+}
+
+/**
+ * Pick from the boxes that wait.
+ * @param {Pool} pool
+ * @param {Found} found
+ */
+export function settle(pool, found) {
+  for (const inside of found.boxes) {
+    const rank = picked(pool, inside);
+    if (!found.rank || before(rank, found.rank)) found.rank = rank;
+  }
+  found.boxes.length = 0;
 }

@@ -4,20 +4,22 @@
  * every cheapest set lies in such a box; so it is enough to look at boxes whose sides are measured
  * values. A box is left as soon as it costs more than the best so far.
  */
-import { before, picked, size } from './set_pick.js';
-import { box, insert, pinnedAt } from './set_window.js';
+import { leastAfter } from './set_bounds.js';
+import { settle, size } from './set_pick.js';
+import { begin, box, insert, pinnedAt } from './set_window.js';
 
 const HAIR = 1e-9;
+const MOST_BOXES = 64;
 
 /** @typedef {import('./set_pick.js').Pool} Pool */
-/** @typedef {import('./set_pick.js').Rank} Rank */
 
 /**
  * @typedef {object} Search
  * @property {Pool} pool
  * @property {number[][]} orders the pieces in the order of each measure
  * @property {Int32Array} ranks where each piece stands in the order of the last measure
- * @property {{cost: number, rank: Rank | null}} found
+ * @property {number[]} least what the measures after this one cost at the least
+ * @property {import('./set_pick.js').Found} found
  */
 
 /**
@@ -36,8 +38,15 @@ export function cheapest(pool) {
     ranks[each] = rank;
   });
   /** @type {Search} */
-  const search = { pool, orders, ranks, found: { cost: Infinity, rank: null } };
+  const search = {
+    pool,
+    orders,
+    ranks,
+    least: leastAfter(pool, orders),
+    found: { cost: Infinity, rank: null, boxes: [] },
+  };
   descend(search, 0, orders[0] ?? [], 0);
+  settle(pool, search.found);
   return search.found.rank?.places ?? [];
 }
 
@@ -49,7 +58,7 @@ export function cheapest(pool) {
  */
 function descend(search, level, members, soFar) {
   const left = search.pool.columns.length - level;
-  if (left === 1) scan(search, Int32Array.from(members), members.length, soFar);
+  if (left === 1) scan(search, Int32Array.from(members), members.length, soFar, -1);
   else if (left === 2) sweep(search, level, members, soFar);
   else narrowestFirst(search, level, members, soFar);
 }
@@ -72,7 +81,7 @@ function narrowestFirst(search, level, members, soFar) {
   }
   windows.sort((a, b) => a.cost - b.cost);
   for (const { cost, low, high } of windows) {
-    if (soFar + cost > search.found.cost + HAIR) return;
+    if (soFar + cost + size(search.least, level) > search.found.cost + HAIR) return;
     const inside = members.slice(low, high + 1);
     descend(search, level + 1, inOrder(search, level + 1, inside), soFar + cost);
   }
@@ -109,9 +118,10 @@ function sweep(search, level, members, soFar) {
   const column = search.pool.columns[level] ?? [];
   const factor = size(search.pool.factors, level);
   const held = new Int32Array(members.length);
+  const least = size(search.least, level);
   for (let low = 0; low + search.pool.choose <= members.length; low++) {
     const again = low > 0 && size(column, members[low - 1]) === size(column, members[low]);
-    if (!again) grow(search, members, low, soFar, { column, factor, held });
+    if (!again) grow(search, members, low, soFar, { column, factor, held, least });
   }
 }
 
@@ -121,17 +131,20 @@ function sweep(search, level, members, soFar) {
  * @param {number[]} members
  * @param {number} low
  * @param {number} soFar
- * @param {{column: readonly number[], factor: number, held: Int32Array}} level
+ * @param {{column: readonly number[], factor: number, held: Int32Array, least: number}} level
  */
-function grow(search, members, low, soFar, { column, factor, held }) {
+function grow(search, members, low, soFar, { column, factor, held, least }) {
   const from = size(column, members[low]);
   for (let high = low; high < members.length; high++) {
     const to = size(column, members[high]);
     const cost = soFar + factor * (to - from);
-    if (cost > search.found.cost + HAIR) return;
-    insert(held, high - low, size(members, high), search.ranks);
+    if (cost + least > search.found.cost + HAIR) return;
+    const at = insert(held, high - low, size(members, high), search.ranks);
     const more = size(column, members[high + 1]) === to;
-    if (!more) scan(search, held, high - low + 1, cost);
+    if (!more && high - low + 1 >= search.pool.choose) {
+      const alone = size(column, members[high - 1]) !== to;
+      scan(search, held, high - low + 1, cost, alone && !search.pool.pinned.size ? at : -1);
+    }
   }
 }
 
@@ -141,14 +154,15 @@ function grow(search, members, low, soFar, { column, factor, held }) {
  * @param {Int32Array} held in the order of that measure
  * @param {number} length
  * @param {number} soFar
+ * @param {number} latecomer where the one stands that every window must hold; -1 for any
  */
-function scan({ pool, found }, held, length, soFar) {
+function scan({ pool, found }, held, length, soFar, latecomer) {
   const { columns, factors, choose } = pool;
   const column = columns[columns.length - 1] ?? [];
   const factor = Number(factors[columns.length - 1]);
   const [latest, earliest] = pinnedAt(pool, held, length);
-  const end = Math.min(latest, length - choose);
-  for (let low = 0; low <= end; low++) {
+  const end = Math.min(latest, length - choose, latecomer < 0 ? length : latecomer);
+  for (let low = begin(held, column, choose, latecomer); low <= end; low++) {
     const high = Math.max(low + choose - 1, earliest);
     const from = Number(column[Number(held[low])]);
     const cost = soFar + factor * (Number(column[Number(held[high])]) - from);
@@ -159,18 +173,17 @@ function scan({ pool, found }, held, length, soFar) {
 }
 
 /**
+ * Which of the box make the set is asked later: most boxes are soon bettered by a cheaper one.
  * @param {Pool} pool
  * @param {Search['found']} found
  * @param {number[]} inside
  * @param {number} cost
  */
 function take(pool, found, inside, cost) {
-  const rank = picked(pool, inside);
-  if (!found.rank || cost < found.cost - HAIR) {
+  if (cost < found.cost - HAIR) {
     found.cost = cost;
-    found.rank = rank;
-  } else if (before(rank, found.rank)) {
-    found.cost = Math.min(cost, found.cost);
-    found.rank = rank;
+    found.rank = null;
+    found.boxes.length = 0;
   }
+  if (found.boxes.push(inside) > MOST_BOXES) settle(pool, found);
 }

@@ -3,7 +3,7 @@
 /** @typedef {import('./set_pick.js').Pool} Pool */
 
 /**
- * Put one more piece where it belongs.
+ * Put one more piece where it belongs, and tell where that is.
  * @param {Int32Array} held
  * @param {number} length
  * @param {number} place
@@ -15,6 +15,22 @@ export function insert(held, length, place, ranks) {
   for (; at > 0 && Number(ranks[Number(held[at - 1])]) > rank; at--)
     held[at] = Number(held[at - 1]);
   held[at] = place;
+  return at;
+}
+
+/**
+ * The first window that can hold the one at that place, with those as large as its last.
+ * @param {Int32Array} held
+ * @param {readonly number[]} column
+ * @param {number} choose
+ * @param {number} latecomer
+ */
+export function begin(held, column, choose, latecomer) {
+  let low = latecomer - choose + 1;
+  if (low <= 0) return 0;
+  const own = column[Number(held[latecomer])];
+  while (low > 0 && column[Number(held[low + choose - 2])] === own) low--;
+  return low;
 }
 
 /**

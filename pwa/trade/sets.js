@@ -130,14 +130,15 @@ function mayBeChosen(pieces, choose, pinned, excluded) {
 function told(kept, places, factors, outside) {
   const chosen = places.map((at) => /** @type {Piece} */ (kept[at]));
   const taken = new Set(chosen);
+  const ends = factors.map((_, at) => endsOf(chosen, at));
   const spares = kept
     .filter((each) => !taken.has(each))
-    .map((each) => ({ each, ...spanned([...chosen, each], factors) }))
+    .map((each) => ({ each, ...spanned(ends, each.sizes, factors) }))
     .sort((a, b) => a.cost - b.cost || (a.each.wear ?? 0) - (b.each.wear ?? 0))
     .map(({ each, cost, spreads }) => Object.freeze({ name: each.name, cost, spreads }));
   return Object.freeze({
     chosen: Object.freeze(chosen.map((each) => each.name)),
-    ...spanned(chosen, factors),
+    ...spanned(ends, chosen[0]?.sizes ?? [], factors),
     wear: chosen.reduce((sum, each) => sum + (each.wear ?? 0), 0),
     donors: new Set(chosen.map((each) => each.donor ?? '')).size,
     spares: Object.freeze(spares),
@@ -146,13 +147,33 @@ function told(kept, places, factors, outside) {
 }
 
 /**
+ * The smallest and the largest.
  * @param {readonly Piece[]} pieces
+ * @param {number} at which measure
+ * @returns {[number, number]}
+ */
+function endsOf(pieces, at) {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const { sizes } of pieces) {
+    low = Math.min(low, Number(sizes[at]));
+    high = Math.max(high, Number(sizes[at]));
+  }
+  return [low, high];
+}
+
+/**
+ * What pieces between these ends span together with one more.
+ * @param {readonly [number, number][]} ends
+ * @param {readonly number[]} sizes
  * @param {readonly number[]} factors
  */
-function spanned(pieces, factors) {
-  const spreads = factors.map((_, at) => {
-    const sizes = pieces.map((each) => Number(each.sizes[at]));
-    return Math.max(...sizes) - Math.min(...sizes);
+function spanned(ends, sizes, factors) {
+  let cost = 0;
+  const spreads = ends.map(([low, high], at) => {
+    const spread = Math.max(high, Number(sizes[at])) - Math.min(low, Number(sizes[at]));
+    cost += spread * Number(factors[at]);
+    return spread;
   });
-  return { cost: spreads.reduce((sum, each, at) => sum + each * Number(factors[at]), 0), spreads };
+  return { cost, spreads };
 }

@@ -12,6 +12,7 @@ from witnessmark.trade import (
     degree_wheel,
     geometry,
     money,
+    pairing,
     sets,
     tax,
     units,
@@ -102,7 +103,7 @@ def change(given: Given) -> Given:
     }
 
 
-def best(given: Given) -> Given:
+def best(given: Given, *, spares: bool = False) -> Given:
     measures = [
         sets.Measure(
             each["name"],
@@ -125,6 +126,8 @@ def best(given: Given) -> Given:
     ]
     wish = {key: given[key] for key in ("pinned", "excluded") if key in given}
     found = sets.best(pieces, measures, given["choose"], **wish)
+    if spares:
+        return {"spreads": plain(found.spreads), "spares": [told(each) for each in found.spares]}
     return {
         "chosen": list(found.chosen),
         "cost": found.cost,
@@ -134,6 +137,10 @@ def best(given: Given) -> Given:
         "spares": [each.name for each in found.spares],
         "outside": [asdict(each) for each in found.outside],
     }
+
+
+def told(spare: sets.Spare) -> Given:
+    return {"name": spare.name, "cost": spare.cost, "spreads": plain(spare.spreads)}
 
 
 def balanced(given: Given) -> Given:
@@ -179,5 +186,7 @@ RULES: dict[str, Callable[[Given], Any]] = {
     "yields.chance_learned": learned(yields.chance_learned),
     "yields.used_against_new": of_money(yields.used_against_new),
     "sets.best": best,
+    "sets.spares": lambda given: best(given, spares=True),
     "assemblies.balance": balanced,
+    "pairing.pair": rule(pairing.pair),
 }

@@ -4,6 +4,7 @@ import * as compressionRatio from '../../../pwa/trade/compression_ratio.js';
 import * as degreeWheel from '../../../pwa/trade/degree_wheel.js';
 import * as geometry from '../../../pwa/trade/geometry.js';
 import * as money from '../../../pwa/trade/money.js';
+import * as pairing from '../../../pwa/trade/pairing.js';
 import * as sets from '../../../pwa/trade/sets.js';
 import * as tax from '../../../pwa/trade/tax.js';
 import * as yields from '../../../pwa/trade/yields.js';
@@ -92,6 +93,12 @@ export const rules = {
     yields.chanceLearned(g.brought, g.needed, g.inspected, g.rejected, g.prior_a, g.prior_b),
   'yields.used_against_new': ofMoney(yields.usedAgainstNew),
   'sets.best': best,
+  'sets.spares': (g) => {
+    const { pieces, measures, choose, ...wish } = g;
+    const { spreads, spares } = sets.best(pieces, measures, choose, wish);
+    return { spreads, spares };
+  },
+  'pairing.pair': rule(pairing.pair),
   'assemblies.balance': (g) => {
     const { spread_g, proved } = assemblies.balance(Object.values(g));
     return { spread_g, proved };
