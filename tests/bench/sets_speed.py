@@ -87,9 +87,7 @@ def main() -> int:
             f"worst {wall[-1]:.1f} ms (main thread {median(own):.1f}, {own[-1]:.1f})"
         )
     kept = all(page[0][1] <= AIM_MS for page in pages)
-    print(
-        f"aim {AIM_MS:.0f} ms of the main thread, first call too: {'kept' if kept else 'missed'}"
-    )
+    print(f"aim {AIM_MS:.0f} ms of the main thread, first call too: {'kept' if kept else 'missed'}")
     return 0
 
 

@@ -51,29 +51,30 @@ def test_the_set_equals_the_best_of_every_choice_ties_included(pool: Pool) -> No
 
 
 def solved(pool: Pool) -> float:
-    """The least cost by SciPy's mixed-integer solver: choices, then low and high a measure."""
+    """The least cost by SciPy's mixed-integer solver: who is in, then each window's ends."""
     size, measures = len(pool.wear), len(pool.columns)
-    rows = [[1.0] * size + [0.0] * (2 * measures)]
-    for at, column in enumerate(pool.columns):
-        reach = max(column) - min(column)
-        for place, value in enumerate(column):
-            below, above = [0.0] * (size + 2 * measures), [0.0] * (size + 2 * measures)
-            below[place], below[size + 2 * at] = reach, 1.0
-            above[place], above[size + 2 * at + 1] = -reach, 1.0
-            rows += [[*below, value + reach], [*above, value - reach]]
-    table = numpy.array([row[: size + 2 * measures] for row in rows])
-    upper = [float(pool.choose)] + [
-        r[-1] if n % 2 == 0 else numpy.inf for n, r in enumerate(rows[1:])
-    ]
-    lower = [float(pool.choose)] + [r[-1] if n % 2 else -numpy.inf for n, r in enumerate(rows[1:])]
+    width = size * (1 + 2 * measures)
+    rows = [numpy.array([1.0] * size + [0.0] * (width - size))]
+    lower, upper = [float(pool.choose)], [float(pool.choose)]
     price = [0.0] * size
-    for factor in pool.factors:
-        price += [-factor, factor]
-    kind = numpy.array([1] * size + [0] * (2 * measures))
-    ends = [(-numpy.inf, numpy.inf)] * (2 * measures)
-    bounds = Bounds([0.0] * size + [e[0] for e in ends], [1.0] * size + [e[1] for e in ends])
+    for at, column in enumerate(pool.columns):
+        for side, sign in enumerate((-1.0, 1.0)):
+            price += [sign * pool.factors[at] * value for value in column]
+            start = size * (1 + 2 * at + side)
+            once = numpy.zeros(width)
+            once[start : start + size] = 1
+            rows, lower, upper = [*rows, once], [*lower, 1.0], [*upper, 1.0]
+            for place, value in enumerate(column):
+                within = numpy.zeros(width)
+                within[place] = 1
+                for end, other in enumerate(column):
+                    within[start + end] = -1.0 if sign * (other - value) >= 0 else 0.0
+                rows, lower, upper = [*rows, within], [*lower, -numpy.inf], [*upper, 0.0]
     found = milp(
-        price, constraints=LinearConstraint(table, lower, upper), integrality=kind, bounds=bounds
+        price,
+        constraints=LinearConstraint(numpy.array(rows), lower, upper),
+        integrality=numpy.ones(width),
+        bounds=Bounds(0, 1),
     )
     return float(found.fun)
 
@@ -83,6 +84,14 @@ def test_a_large_set_costs_what_an_exact_solver_finds(seed: int) -> None:
     chance = random.Random(seed)  # noqa: S311 - sizes, no secrets
     columns = tuple(tuple(round(chance.gauss(20, 1), 2) for _ in range(24)) for _ in range(2))
     pool = Pool(columns, (1.0, 0.5), 8, frozenset(), (0.0,) * 24, ("",) * 24)
+    assert cost(pool, cheapest(pool)) == pytest.approx(solved(pool), abs=1e-6)
+
+
+@pytest.mark.parametrize("seed", [4, 5])
+def test_sixteen_of_sixty_four_cost_what_an_exact_solver_finds(seed: int) -> None:
+    chance = random.Random(seed)  # noqa: S311 - sizes, no secrets
+    columns = tuple(tuple(round(chance.gauss(20, 1), 2) for _ in range(64)) for _ in range(2))
+    pool = Pool(columns, (1.0, 0.5), 16, frozenset(), (0.0,) * 64, ("",) * 64)
     assert cost(pool, cheapest(pool)) == pytest.approx(solved(pool), abs=1e-6)
 
 
