@@ -171,6 +171,15 @@ def test_a_label_brings_the_record_of_what_it_marks(page: Page) -> None:
     assert page.evaluate(same)
 
 
+def test_what_was_read_is_known_without_waiting_until_something_is_written(page: Page) -> None:
+    kept(page, "[window.part('part-1', {name: 'Bolt'})]")
+    assert page.evaluate("() => store.known('part', 'part-1')") is None
+    same = "async () => await store.partSlice('part-1') === store.known('part', 'part-1')"
+    assert page.evaluate(same)
+    kept(page, "[window.part('part-2', {name: 'Nut'})]")
+    assert page.evaluate("() => store.known('part', 'part-1')") is None
+
+
 def test_search_rows_follow_what_is_recorded(page: Page) -> None:
     kept(page, "[window.part('part-1', {name: 'Pushrod', kind: 'kind-1', note: 'bent tip'})]")
     assert [row["name"] for row in page.evaluate("() => store.findRows()")] == ["Pushrod"]
