@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '6141a02ef52b';
+const VERSION = '0f6e18c48a1e';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -65,6 +65,7 @@ const SHELL_FILES = [
   '/app/texts/index.js',
   '/app/texts/inspect.js',
   '/app/texts/joint.js',
+  '/app/texts/kinds.js',
   '/app/texts/reasons.js',
   '/app/texts/record.js',
   '/app/texts/run.js',
@@ -179,6 +180,8 @@ const SCREEN_FILES = [
   '/app/drawing/joint_drawing.js',
   '/app/drawing/place.js',
   '/app/drawing/window.js',
+  '/app/drawing/worn.js',
+  '/app/drawing/worn_paths.js',
   '/app/edit/fields.js',
   '/app/edit/inputs.js',
   '/app/forms_fields.js',
@@ -216,6 +219,10 @@ const SCREEN_FILES = [
   '/app/joint_form/plausible.js',
   '/app/joint_form/shape.js',
   '/app/joint_form/tool.js',
+  '/app/kinds/fields.js',
+  '/app/kinds/form.js',
+  '/app/kinds/ready.js',
+  '/app/kinds/rows.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
   '/app/read_ahead.js',
@@ -254,6 +261,8 @@ const SCREEN_FILES = [
   '/app/screens/inspect.js',
   '/app/screens/joint.js',
   '/app/screens/joint_edit.js',
+  '/app/screens/kind.js',
+  '/app/screens/kinds.js',
   '/app/screens/label.js',
   '/app/screens/labels.js',
   '/app/screens/lost.js',
@@ -273,6 +282,10 @@ const SCREEN_FILES = [
   '/app/screens/workings.js',
   '/app/screens/wrench.js',
   '/app/screens/wrenches.js',
+  '/app/texts/ready_around.js',
+  '/app/texts/ready_block.js',
+  '/app/texts/ready_crank.js',
+  '/app/texts/ready_valves.js',
   '/app/values.js',
   '/app/words.js',
   '/app/workings/draw_adapter.js',
@@ -311,6 +324,7 @@ const SCREEN_FILES = [
   '/trade/preload.js',
   '/trade/rule_of_thumb.js',
   '/trade/sequence.js',
+  '/trade/set_bounds.js',
   '/trade/set_errors.js',
   '/trade/set_limits.js',
   '/trade/set_pick.js',

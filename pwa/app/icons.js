@@ -90,6 +90,8 @@ const shapes = {
   'i-on': () => html`<path class="line" stroke-width="3.2" d="M13 6l10 10-10 10"/>`,
   'i-workings': () =>
     html`<g class="line" stroke-width="2.6"><path d="M3 11h26v11H3zM8 11v4M13 11v6M18 11v4M23 11v6"/></g>`,
+  'i-kind': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M16 3l6 3.500v7l-6 3.500l-6 -3.500v-7zM4 22h24M4 28h16"/></g>`,
   'i-erase': () =>
     html`<g class="line" stroke-width="2.8"><path d="M11 7h17v18H11L3 16zM15.5 12.5l7 7M22.5 12.5l-7 7"/></g>`,
 };

@@ -35,6 +35,8 @@ const routes = [
   ['/move/:id', 'move'],
   ['/wrenches', 'wrenches'],
   ['/wrench/:id', 'wrenches'],
+  ['/kinds', 'kinds'],
+  ['/kind/:id', 'kind'],
   ['/workings', 'workings'],
   ['/workings/:name', 'working'],
 ];

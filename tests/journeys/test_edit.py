@@ -96,8 +96,8 @@ def test_a_kind_is_renamed_from_one_of_its_parts(open_bench: Opener) -> None:
     of_kind = {"heading": "part", "about": HEAD, "body": {"fields": {"kind": KIND}}}
     page = open_bench([*BENCH, of_kind], f"/edit/{HEAD}")
     press(page, "Edit its kind")
-    expect(page.get_by_role("heading", level=1)).to_have_text("Edit the kind")
-    page.get_by_label("Name").fill("pushrod, hollow")
+    expect(page.get_by_role("heading", level=1)).to_have_text("Kind")
+    page.get_by_label("Name", exact=True).fill("pushrod, hollow")
     keep_it(page)
     expect(page.get_by_role("heading", level=1)).to_have_text("Edit the part")
     assert fields(page, KIND)["name"] == "pushrod, hollow"

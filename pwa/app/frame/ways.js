@@ -55,6 +55,10 @@ const EditWay = ({ id }) =>
 const WorkWay = ({ id }) =>
   html`<${Key} className="second-act press wide" href=${`/workings?about=${id}`} icon="i-workings" label=${t('way.work-out')} />`;
 
+/** What a part of its kind is looked at for. @param {{kind: any}} props */
+const KindWay = ({ kind }) =>
+  html`<${Key} className="second-act press wide" href=${`/kind/${kind.id}`} icon="i-kind" label=${t('way.kind', { name: kind.name ?? '' })} />`;
+
 /** @param {{part: any}} props */
 export function PartWays({ part }) {
   const { id } = part;
@@ -62,7 +66,7 @@ export function PartWays({ part }) {
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
     <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
-    <${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
+    ${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
 }
 
 /** @param {{holder: any}} props */

@@ -8,7 +8,7 @@ import { RunFrame, RunTitle } from '../run/frame.js';
 import { t } from '../texts/index.js';
 import { looked, VERDICTS } from './judging.js';
 import { Pieces } from './pieces.js';
-import { Plate } from './plate.js';
+import { inHand, Plate } from './plate.js';
 import { TakePhoto } from './take_photo.js';
 
 /** @param {any} props */
@@ -17,12 +17,14 @@ export function Piece(props) {
   const [noting, setNoting] = useState(false);
   const title = bag.pieces.length > 1 ? titleOf(piece, name, kind) : name;
   const wants = draft.verdict && draft.verdict !== 'use';
+  const plate = !wants && !draft.photos.length;
+  const shown = inHand(kind, bag.criteria, draft.looks);
   return html`<${RunFrame} title=${title} leave=${leave} className="narrow inspect">
     <${RunTitle} name=${title} right=${donorOf(workshop, piece.id)} />
     <${Pieces} pieces=${bag.pieces} now=${piece.id} />
-    ${!wants && !draft.photos.length && html`<${Plate} kind=${kind} criteria=${bag.criteria} />`}
+    ${plate && html`<${Plate} kind=${kind} criteria=${bag.criteria} shown=${shown} />`}
     <${Had} workshop=${workshop} part=${piece.id} />
-    <${Looks} criteria=${bag.criteria} draft=${draft} change=${change} />
+    <${Looks} criteria=${bag.criteria} shown=${plate && bag.criteria.length > 1 ? shown : null} draft=${draft} change=${change} />
     <${Shots} photos=${draft.photos} />
     <${Extras} ...${props} note=${() => setNoting(true)} />
     ${wants && html`<${Reasons} bag=${bag} draft=${draft} change=${change} />`}
@@ -55,11 +57,11 @@ function Had({ workshop, part }) {
 }
 
 /** @param {any} props */
-function Looks({ criteria, draft, change }) {
+function Looks({ criteria, shown, draft, change }) {
   const answer = (/** @type {any} */ one, /** @type {boolean} */ good) =>
     change((/** @type {any} */ was) => looked(was, criteria, one.id, good));
   return html`<ul class="looks">${criteria.map(
-    (/** @type {any} */ one) => html`<li key=${one.id}>
+    (/** @type {any} */ one) => html`<li key=${one.id} class=${one === shown ? 'shown' : ''}>
     <span><b>${one.asks}</b>${one.hint && html`<span class="soft">${one.hint}</span>`}</span>
     <div class="yn" role="group" aria-label=${one.asks}>${[true, false].map(
       (

@@ -13,9 +13,21 @@ const AT_HAND = 5;
 
 /**
  * @param {{id: string, label: string, none: string, more: string, list: Named[], heading: string, value: string,
- *   first?: string | null, fresh?: string, mayAdd?: boolean, onChange: (id: string, fresh?: string) => void}} props
+ *   first?: string | null, fresh?: string, mayAdd?: boolean, ready?: string[], onChange: (id: string, fresh?: string) => void}} props
  */
-export function Choice({ id, label, none, more, list, value, first, fresh, mayAdd, onChange }) {
+export function Choice({
+  id,
+  label,
+  none,
+  more,
+  list,
+  value,
+  first,
+  fresh,
+  mayAdd,
+  ready = [],
+  onChange,
+}) {
   const [finding, setFinding] = useState(false);
   const shown = atHand(list, value, first ?? null);
   const pick = (/** @type {string} */ one, /** @type {string} */ added = '') => {
@@ -27,7 +39,7 @@ export function Choice({ id, label, none, more, list, value, first, fresh, mayAd
     ${fresh && html`<${Key} className="press" label=${fresh} pressed=${true} onPress=${() => pick('')} />`}
     ${!shown.length && !fresh && html`<${Key} className="press" label=${none} pressed=${!value} onPress=${() => pick('')} />`}
     ${(list.length > AT_HAND || mayAdd) && html`<${Key} id=${`${id}-more`} className="press" label=${more} pressed=${finding} onPress=${() => setFinding(!finding)} />`}</div>
-    ${finding && html`<${Finder} id=${id} label=${label} list=${list} mayAdd=${mayAdd} pick=${pick} />`}</fieldset>`;
+    ${finding && html`<${Finder} id=${id} label=${label} list=${list} mayAdd=${mayAdd} ready=${ready} pick=${pick} />`}</fieldset>`;
 }
 
 /** @param {Named[]} list @param {string} value @param {string | null} first */
@@ -38,14 +50,20 @@ function atHand(list, value, first) {
 }
 
 /** @param {any} props */
-function Finder({ id, label, list, mayAdd, pick }) {
+function Finder({ id, label, list, mayAdd, ready, pick }) {
   const [query, setQuery] = useState('');
   const words = query.trim().toLowerCase();
   const hits = list
     .filter((/** @type {Named} */ one) => one.name.toLowerCase().includes(words))
     .slice(0, 12);
-  const same = hits.some((/** @type {Named} */ one) => one.name.toLowerCase() === words);
+  const offered = words
+    ? ready.filter((/** @type {string} */ name) => name.toLowerCase().includes(words)).slice(0, 6)
+    : [];
+  const same = [...hits.map((/** @type {Named} */ one) => one.name), ...offered].some(
+    (name) => name.toLowerCase() === words,
+  );
   return html`<${TextField} id=${`${id}-find`} label=${t('bind.find')} value=${query} onChange=${setQuery} />
     <div class="chips" role="group" aria-label=${label}>${hits.map((/** @type {Named} */ one) => html`<${Key} key=${one.id} className="press" label=${one.name} onPress=${() => pick(one.id)} />`)}
+    ${offered.map((/** @type {string} */ name) => html`<${Key} key=${name} className="press" label=${t('kind.start', { name })} onPress=${() => pick('', name)} />`)}
     ${mayAdd && words && !same && html`<${Key} className="press" label=${t('new.kind.add', { name: query.trim() })} onPress=${() => pick('', query.trim())} />`}</div>`;
 }

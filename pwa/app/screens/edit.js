@@ -58,7 +58,7 @@ function Form({ subject, store, back }) {
   return html`<${Page} title=${title} back=${{ to: home, says: t('form.back') }} quiet><div class="left form">
     <h1 tabindex="-1">${title}</h1>
     ${FORMS[subject.heading]?.map((field) => html`<${Field} key=${field} heading=${subject.heading} name=${field} value=${shown[field]} onChange=${(/** @type {any} */ to) => change({ [field]: to })} />`)}
-    ${shown.kind && html`<${Key} href=${`/edit/${shown.kind}`} icon="i-type" label=${t('edit.kind')} />`}
+    ${shown.kind && html`<${Key} href=${`/kind/${shown.kind}`} icon="i-type" label=${t('edit.kind')} />`}
     <${Before} heading=${subject.heading} lost=${lost(subject)} />
     <${Dock}><${Act} confirm disabled=${empty || !name} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>
   </div>${trouble}</${Page}>`;

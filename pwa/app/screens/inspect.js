@@ -86,7 +86,12 @@ const nameOf = (piece) => piece.name ?? '';
 /** @param {any} workshop @param {string} part */
 function kindOf(workshop, part) {
   const kind = workshop.subject(value(workshop.subject(part), 'kind') ?? '');
-  return kind ? { name: value(kind, 'name'), drawing: value(kind, 'drawing') } : null;
+  if (!kind) return null;
+  const criteria = value(kind, 'criteria') ?? [];
+  const drawings = Object.fromEntries(
+    criteria.map((/** @type {any} */ one) => [one.id, one.drawing]),
+  );
+  return { name: value(kind, 'name'), drawing: value(kind, 'drawing'), drawings };
 }
 
 /** @param {any} props */

@@ -9,6 +9,7 @@ const rows = [
   ['sync', '/sync', 'i-wait'],
   ['labels', '/labels', 'i-print'],
   ['workings', '/workings', 'i-workings'],
+  ['kinds', '/kinds', 'i-kind'],
   ['wrenches', '/wrenches', 'i-wrench'],
   ['devices', '/devices', 'i-device'],
   ['settings', '/settings', 'i-set'],

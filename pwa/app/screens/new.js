@@ -20,6 +20,7 @@ import {
   Wait,
 } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
+import { readyNames } from '../kinds/ready.js';
 import { Choice } from '../new_thing/choice.js';
 import { EMPTY, entriesOf } from '../new_thing/entries.js';
 import { useKeep } from '../run/keeping.js';
@@ -68,7 +69,7 @@ function Form({ store, go, found, lists, draft, change, forget }) {
   const name = draft.name.trim();
   const act = async () => {
     const id = freshId();
-    if (!(await keep(entriesOf(draft, found, id)))) return false;
+    if (!(await keep(entriesOf(draft, found, id, lists.kinds)))) return false;
     await store.setSetting('last-holder', draft.holder || null);
     await forget();
     feedback('kept');
@@ -103,7 +104,7 @@ function PartFields({ draft, change, lists }) {
     const known = lists.kinds.find((/** @type {any} */ one) => one.id === id)?.name ?? fresh ?? '';
     change({ kind: id, newKind: fresh ?? '', ...(draft.named ? {} : { name: known }) });
   };
-  return html`<${Choice} id="kind" label=${t('new.kind')} none=${t('new.kind.none')} more=${t('new.kind.more')} list=${lists.kinds} heading="kind"
+  return html`<${Choice} id="kind" label=${t('new.kind')} none=${t('new.kind.none')} more=${t('new.kind.more')} list=${lists.kinds} ready=${readyNames(lists.kinds)} heading="kind"
       value=${draft.kind} fresh=${draft.newKind} onChange=${kind} mayAdd />
     <${Count} label=${t('new.quantity')} value=${draft.quantity} most=${9999} onChange=${(/** @type {number} */ quantity) => change({ quantity })} />
     <${Choice} id="donor" label=${t('new.donor')} none=${t('new.donor.none')} more=${t('new.kind.more')} list=${lists.donors} heading="donor"

@@ -6,6 +6,7 @@ import { texts as forms } from './forms.js';
 import { texts as frame } from './frame.js';
 import { texts as inspect } from './inspect.js';
 import { texts as joint } from './joint.js';
+import { texts as kinds } from './kinds.js';
 import { texts as record } from './record.js';
 import { texts as run } from './run.js';
 import { texts as scan } from './scan.js';
@@ -31,6 +32,7 @@ const all = {
   ...inspect,
   ...forms,
   ...joint,
+  ...kinds,
   ...workings,
   ...workingsBolts,
   ...workingsEngine,

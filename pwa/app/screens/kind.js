@@ -1,0 +1,68 @@
+/** One kind: what to look at, what to measure, why not, what it goes with; new ones start ready. */
+
+import { value } from '../../log/workshop.js';
+import { lost } from '../../views/things.js';
+import { useDraft } from '../draft.js';
+import { feedback } from '../feedback.js';
+import { Before } from '../frame/before.js';
+import { Act, Dock, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { freshId } from '../fresh_id.js';
+import { changes, limitsHold, shownFields } from '../kinds/fields.js';
+import { Form } from '../kinds/form.js';
+import { useKeep } from '../run/keeping.js';
+import { t } from '../texts/index.js';
+
+const BACK = { to: '/kinds', says: t('form.back') };
+
+/** @type {Record<string, any>} */
+const NOTHING = {};
+
+/** @param {any} props */
+export function screen({ params, store, back }) {
+  const { workshop } = useSlice(store, (s) => s.allOf('kind'), []);
+  // Only what was typed lies in the draft: what another device changed meanwhile is not overwritten.
+  const [draft, change, forget] = useDraft(store, `kind:${params.id}`, NOTHING);
+  const fresh = params.id === 'new';
+  const title = t(fresh ? 'kind.title.new' : 'kind.title');
+  if (!workshop || !draft)
+    return html`<${Page} title=${title} back=${BACK} ready=${false} quiet><div class="left"><${Wait} /></div></${Page}>`;
+  const subject = fresh ? null : workshop.subject(params.id);
+  if (!fresh && subject?.heading !== 'kind')
+    return html`<${Page} title=${title} back=${BACK}><div class="left"><h1 tabindex="-1" class="gone">${title}</h1><${Missing} says=${t('kind.not-here')} /></div></${Page}>`;
+  const kinds = workshop
+    .all('kind')
+    .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? '' }));
+  return html`<${Edit} key=${params.id} ...${{ title, subject, kinds, store, back, draft, change, forget }} />`;
+}
+
+/** @param {any} props */
+function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
+  const { keep, trouble } = useKeep(store);
+  /** @type {Record<string, any>} */
+  const shown = { ...shownFields(subject), ...draft };
+  const fields = changes(subject, shown);
+  const name = shown.name.trim();
+  const act = async () => {
+    const entry = { heading: 'kind', about: subject?.id ?? freshId(), body: { fields } };
+    if (!(await keep([entry]))) return false;
+    await forget();
+    feedback('kept');
+    say(t('form.kept', { name }));
+    back('/kinds');
+    return true;
+  };
+  const why = whyNot(name, fields, shown);
+  return html`<${Page} title=${title} back=${BACK} quiet><div class="left form">
+    <h1 tabindex="-1">${title}</h1>
+    <${Form} ...${{ subject, kinds, shown, change }} />
+    ${subject && html`<${Before} heading="kind" lost=${lost(subject)} />`}
+    <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>
+  </div>${trouble}</${Page}>`;
+}
+
+/** @param {string} name @param {Record<string, any>} fields @param {Record<string, any>} shown */
+function whyNot(name, fields, shown) {
+  if (!name) return t('form.wants-name');
+  if (!limitsHold(shown.measures)) return t('kind.wants-number');
+  return Object.keys(fields).length ? undefined : t('edit.nothing');
+}
