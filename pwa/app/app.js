@@ -10,7 +10,7 @@ import { StoreGiver } from './frame/store.js';
 import { notKept } from './keeping.js';
 import { wake } from './press.js';
 import { back, go, open, place } from './router.js';
-import { loadScreen, matchRoute, screenOf } from './routes.js';
+import { hasDoors, loadScreen, matchRoute, screenOf } from './routes.js';
 import { t } from './texts/index.js';
 
 /**
@@ -93,7 +93,7 @@ export function App({ store }) {
   useEffect(wake, [path]);
   const all = { ...query, ...params };
   return html`<${StoreGiver} value=${store}>
-    <${Guard} key=${path}>${shownScreen({ screen, fault, path, all, store })}</${Guard}>
+    <${Guard} key=${path}>${shownScreen({ screen, fault, path, all, store, quiet: !hasDoors(name) })}</${Guard}>
     <${Trouble} /><${Live} /></${StoreGiver}>`;
 }
 
@@ -106,10 +106,10 @@ function Trouble() {
   return html`<${Sheet} title=${t('not-kept.title')} onClose=${answer}><div class="panel"><${Icon} name="i-caution" /><p>${notKept.value}</p></div></${Sheet}>`;
 }
 
-/** @param {{screen: any, fault: boolean, path: string, all: Record<string, string>, store: any}} what */
-function shownScreen({ screen, fault, path, all, store }) {
+/** @param {{screen: any, fault: boolean, path: string, all: Record<string, string>, store: any, quiet: boolean}} what */
+function shownScreen({ screen, fault, path, all, store, quiet }) {
   if (fault) return html`<${Broken} what="load" />`;
   if (!screen)
-    return html`<${Page} title="" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+    return html`<${Page} title="" ready=${false} quiet=${quiet}><div class="left"><${Wait} /></div></${Page}>`;
   return html`<${screen} key=${path} params=${all} store=${store} go=${go} back=${back} />`;
 }

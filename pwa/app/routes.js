@@ -41,6 +41,25 @@ const routes = [
   ['/workings/:name', 'working'],
 ];
 
+/** Screens that need the whole glass; none of them shows the doors, not even while it is loaded. */
+const without = new Set([
+  'bind',
+  'choose',
+  'edit',
+  'inspect',
+  'joint',
+  'joint_edit',
+  'kind',
+  'move',
+  'new',
+  'reading',
+  'strike',
+  'wrench',
+]);
+
+/** Whether the doors stand on a screen. @param {string} name */
+export const hasDoors = (name) => !without.has(name);
+
 /** @param {string} text */
 function plain(text) {
   try {
