@@ -70,7 +70,8 @@ function Ask({ found, store }) {
 
 /** @param {{found: any}} props */
 const Wrong = ({ found }) =>
-  html`<${Panel} icon="i-caution" word=${found.code} says=${t('type.wrong')} />`;
+  html`<${Panel} icon="i-caution" word=${codeGroups(found.code)} says=${t('type.wrong')} />
+  <${Act} href="/scan?type=1" label=${t('type.again')} second=${t('scan.type.second')} />`;
 
 /** @type {Record<string, any>} */
 const answers = {

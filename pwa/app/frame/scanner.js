@@ -28,10 +28,14 @@ function useTelling(onCodes, onNew) {
   };
 }
 
-/** @param {{camera: any, onType: () => void, onCodes: (codes: string[], how: string) => void}} props */
-function Ways({ camera, onType, onCodes }) {
+/** Whether there is no camera to look through. @param {{state: string}} camera */
+const blind = ({ state }) => state === 'no-camera' || state === 'refused';
+
+/** @param {{camera: any, found: boolean, onType: () => void, onCodes: (codes: string[], how: string) => void}} props */
+function Ways({ camera, found, onType, onCodes }) {
   const { scan, state, setRemark } = camera;
-  return html`<div class="ways"><${Key} className="press" icon="i-type" label=${t('scan.type')} onPress=${onType} />
+  const without = blind(camera) ? `no-light ${found ? '' : 'no-type'}` : '';
+  return html`<div class=${`ways ${without}`}><${Key} className="press" icon="i-type" label=${t('scan.type')} onPress=${onType} />
     <${Light} scan=${scan} onRemark=${setRemark} /><${FromPhoto} onCodes=${onCodes} onRemark=${setRemark} />
     <${Lens} scan=${scan} state=${state} /><${Zoom} scan=${scan} state=${state} /></div>`;
 }
@@ -40,7 +44,7 @@ function Ways({ camera, onType, onCodes }) {
 function Instead({ camera, onType }) {
   const { scan, state, setRemark } = camera;
   if (state === 'dark') return html`<${Light} scan=${scan} onRemark=${setRemark} main=${true} />`;
-  if (state !== 'no-camera' && state !== 'refused') return null;
+  if (!blind(camera)) return null;
   return html`<${Act} label=${t('scan.type')} second=${t('scan.type.second')} onPress=${onType} />`;
 }
 
@@ -51,12 +55,12 @@ function sentence({ state, remark }, hint) {
 }
 
 /**
- * @param {{onCodes: (codes: string[], how: string) => void, title: string, hint?: string, found?: boolean, top?: any, children?: any}} props
- *   `found`: something to act on stands in children; `children`: the panel at the foot
+ * @param {{onCodes: (codes: string[], how: string) => void, title: string, hint?: string, found?: boolean, keys?: boolean, top?: any, children?: any}} props
+ *   `found`: something to act on stands in children; `keys`: opens with its keypad; `children`: the panel at the foot
  */
-export function Scanner({ onCodes, title, hint, found = false, top, children }) {
+export function Scanner({ onCodes, title, hint, found = false, keys = false, top, children }) {
   const begun = useRef(false);
-  const [typing, setTyping] = useState(false);
+  const [typing, setTyping] = useState(keys);
   // A label read by the camera takes over from a keypad nobody has used yet.
   const tell = useTelling(onCodes, () => !begun.current && setTyping(false));
   const camera = useCamera(tell);
@@ -76,7 +80,7 @@ export function Scanner({ onCodes, title, hint, found = false, top, children }) 
   const quiet = typing || (found && state === 'looking' && !remark);
   const foot = typing
     ? html`<${TypedCode} onCode=${typed} onClose=${() => setTyping(false)} onTyped=${follow} />`
-    : html`<${Ways} camera=${camera} onType=${type} onCodes=${tell} /><div class="below">${children}${!found && html`<${Instead} camera=${camera} onType=${type} />`}</div>`;
+    : html`<${Ways} camera=${camera} found=${found} onType=${type} onCodes=${tell} /><div class="below">${children}${!found && html`<${Instead} camera=${camera} onType=${type} />`}</div>`;
   return html`<main class="scene"><div class="picture" aria-hidden="true"><video ref=${video} playsinline muted autoplay></video><${Outlines} seen=${seen} video=${video} /></div>
     ${top}<h1 class=${quiet ? 'gone' : 'says-what'} tabindex="-1"><span class="gone">${title}. </span>${sentence(camera, hint)}</h1>
     <section class="found">${foot}</section></main>`;

@@ -6,8 +6,14 @@ import { html } from './html.js';
 /** Where a value comes from, or that nobody wrote it down. @param {{text?: string | null}} props */
 export function Source({ text }) {
   if (!text) return html`<${Unsourced} />`;
-  return html`<p class="source"><${Icon} name="i-book" /><span><span class="gone">${t('source')}</span> ${text}</span></p>`;
+  return html`<p class="source"><${Icon} name="i-book" /><span><span class="gone">${t('source')}</span> ${unbroken(text)}</span></p>`;
 }
+
+/** A page as "6-14" stays in one line, with the word before it. @param {string} text */
+const unbroken = (text) =>
+  text
+    .split(/((?:\bpages? )?\d+-\d+)/)
+    .map((piece, at) => (at % 2 === 1 ? html`<span class="one-line">${piece}</span>` : piece));
 
 /** @param {{says?: string}} props */
 export function Unsourced({ says }) {

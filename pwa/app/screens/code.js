@@ -19,7 +19,7 @@ export function screen({ params, store, go }) {
   return html`<${Page} title=${title} back=${{ to: '/scan', says: t('doors.scan') }} ready=${state === 'ready' && !open} className="list">
     <div class="left">${
       found && !open
-        ? html`<section class="id"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div></section>
+        ? html`<section class="id"><h1 tabindex="-1">${title}</h1>${found.says !== 'wrong' && html`<div class="about"><${Code} code=${found.code} /></div>`}</section>
     <${Dock}><div class="sheet hit"><${CodeFound} found=${found} store=${store} /></div></${Dock}>`
         : html`<${Wait} />`
     }</div></${Page}>`;

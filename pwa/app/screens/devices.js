@@ -19,13 +19,13 @@ function deviceWords(device) {
   const ranges = (device.holes ?? [])
     .map((/** @type {number[]} */ hole) => [...new Set(hole)].join('–'))
     .join(', ');
-  return [mine, off, ranges && t('devices.holes', { ranges })].filter(Boolean).join('. ');
+  return [mine, off, ranges && t('devices.holes', { ranges })].filter(Boolean).join(' ');
 }
 
 /** @param {{device: any, onRename: (device: any) => void, onRevoke: (device: any) => void}} props */
 function Device({ device, onRename, onRevoke }) {
   const may = !device.revoked && !device.own;
-  return html`<li><p><b>${capital(device.name)}</b> <span class="soft">${deviceWords(device)}</span></p>${
+  return html`<li><p><b>${capital(device.name)}.</b> <span class="soft">${deviceWords(device)}</span></p>${
     may &&
     html`<div class="pair">
     <${Key} label=${t('devices.rename')} spoken=${t('devices.rename.spoken', { name: device.name })} onPress=${() => onRename(device)} />

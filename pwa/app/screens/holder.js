@@ -61,7 +61,18 @@ const withForms = (holder, workshop) => ({
 function Content({ holder }) {
   if (holder.rows.length === 0)
     return html`<${Empty} icon=${formIcon(holder.form)} says=${t('holder.empty', { form: t(`form.${holder.form ?? 'other'}`) })} />`;
-  return html`<ul class="sheet">${holder.rows.map((/** @type {any} */ row) =>
+  const here = holder.rows.filter((/** @type {any} */ row) => !awayWhole(row));
+  const away = holder.rows.filter(awayWhole);
+  return html`${here.length > 0 && html`<${Rows} rows=${here} />`}
+    ${away.length > 0 && html`<div class="sect"><h2>${t('holder.away')}</h2></div><${Rows} rows=${away} />`}`;
+}
+
+/** Everything of this row is somewhere else for now. @param {any} row */
+const awayWhole = (row) => row.gone > 0 && row.gone === row.parts.length;
+
+/** @param {{rows: any[]}} props */
+function Rows({ rows }) {
+  return html`<ul class="sheet">${rows.map((row) =>
     row.id
       ? html`<li key=${row.id}><${Row} href=${`/${row.heading}/${row.id}`} icon=${iconOf(row)} name=${row.name} says=${rowWords(row)} figure=${row.quantity} /></li>`
       : html`<${Many} key=${row.kind} row=${row} />`,
@@ -79,6 +90,10 @@ function Left({ holder }) {
   )}</ul>`;
 }
 
+/** @param {{left: number, of: number}} facts */
+const leftWords = (facts) =>
+  t(facts.of > 1 ? 'holder.inspect.second' : 'holder.inspect.only', facts);
+
 /** @param {{holder: any}} props */
 function Next({ holder }) {
   const { next } = holder;
@@ -91,7 +106,7 @@ function Next({ holder }) {
   const href = inspect
     ? `/inspect/${holder.id}${next.kind ? `?kind=${next.kind}` : ''}`
     : `/${next.heading}/${next.id}`;
-  return html`<${Dock}><${Act} href=${href} label=${t(inspect ? 'holder.inspect' : 'holder.open', facts)} second=${inspect ? t('holder.inspect.second', facts) : ''} /></${Dock}>`;
+  return html`<${Dock}><${Act} href=${href} label=${t(inspect ? 'holder.inspect' : 'holder.open', facts)} second=${inspect ? leftWords(facts) : ''} /></${Dock}>`;
 }
 
 /** @param {{holder: any}} props */
@@ -102,9 +117,9 @@ function Head({ holder }) {
     .join('. ');
   const { counts } = holder;
   const count = [
-    t('holder.parts', { n: counts.parts }),
+    t('holder.parts', { n: counts.parts - counts.gone }),
     counts.holders > 0 ? t('holder.holders', { n: counts.holders }) : '',
-    counts.gone > 0 ? t('count.gone', { n: counts.gone }) : '',
+    counts.gone > 0 ? t('count.more-gone', { n: counts.gone }) : '',
   ];
   return html`<section class="id"><h1 tabindex="-1">${holder.name || t('record.nameless')}</h1><p class="where">${where || t('place.unknown')}</p>
     <div class="about"><p class="verdict small"><${FormMark} form=${holder.form} /><span>${count.filter(Boolean).join(', ')}</span></p>

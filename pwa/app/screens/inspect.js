@@ -2,6 +2,7 @@
 
 import { value } from '../../log/workshop.js';
 import { nextPiece } from '../../views/next_piece.js';
+import { quantity } from '../../views/things.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Act, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
@@ -22,7 +23,7 @@ export function screen({ params, store, back }) {
   if (!workshop || !draft) return html`<main class="run narrow"><${Wait} /></main>`;
   const bag = nextPiece(workshop, id, null, kind ?? null);
   const piece = pieceOf(bag, id, draft.piece);
-  if (!piece) return html`<${AllDone} bag=${bag} leave=${leave} />`;
+  if (!piece) return html`<${AllDone} bag=${bag} workshop=${workshop} leave=${leave} />`;
   const next = bag.pieces.length > 1 ? nextPiece(workshop, id, piece.id, kind ?? null).piece : null;
   const facts = {
     bag,
@@ -94,15 +95,25 @@ function kindOf(workshop, part) {
   return { name: value(kind, 'name'), drawing: value(kind, 'drawing'), drawings };
 }
 
+/** How many have this verdict: a bag entered as one counts all that are in it. @param {any} bag @param {any} workshop @param {string} word */
+const countOf = (bag, workshop, word) =>
+  bag.pieces
+    .filter((/** @type {any} */ one) => one.mark === word)
+    .reduce(
+      (/** @type {number} */ sum, /** @type {any} */ one) =>
+        sum + (quantity(workshop.subject(one.id)) ?? 1),
+      0,
+    );
+
 /** @param {any} props */
-function AllDone({ bag, leave }) {
+function AllDone({ bag, workshop, leave }) {
   if (!bag.pieces.length) {
     return html`<${Page} title=${t('inspect.nothing')}><div class="left"><h1 tabindex="-1" class="gone">${t('inspect.nothing')}</h1>
       <${Missing} says=${t('inspect.nothing')} then=${t('inspect.nothing.then')} /></div></${Page}>`;
   }
   const words = ['use', 'spare', 'machine', 'scrap'].map((word) => ({
     word,
-    n: bag.pieces.filter((/** @type {any} */ p) => p.mark === word).length,
+    n: countOf(bag, workshop, word),
   }));
   return html`<${RunFrame} title=${t('inspect.done')} leave=${leave} className="narrow inspect">
     <${RunTitle} name=${t('inspect.done')} /><${Pieces} pieces=${bag.pieces} now="" />

@@ -15,6 +15,7 @@ import {
   useAnswer,
   Wait,
 } from '../frame/index.js';
+import { placeLines, placeTitle, refusedRows } from '../frame/refused_pull.js';
 import { mended, Repair } from '../frame/repair.js';
 import { t } from '../texts/index.js';
 
@@ -45,11 +46,17 @@ function saidBy(entry) {
   ].filter(([, words]) => words);
 }
 
+/** @param {{place: any}} props */
+const Place = ({ place }) =>
+  placeLines(place).map(
+    ([name, words]) => html`<div key=${name}><dt>${name}</dt><dd><b>${words}</b></dd></div>`,
+  );
+
 /** @param {{row: any}} props */
 const Told = ({
   row,
 }) => html`<${Caution} word="notice" says=${`${row.says} ${row.next ?? ''}`} /><p class="soft">${t('refused.means')}</p>
-  <div class="sect"><h2>${t('refused.what')}</h2></div><dl class="sheet facts"><div><dt>${t(`heading.${row.entry?.heading ?? 'photo'}`)}</dt><dd><b>${when(row.entry?.made)}</b></dd></div>
+  <div class="sect"><h2>${row.place ? placeTitle(row.place) : t('refused.what')}</h2></div><dl class="sheet facts">${row.place && html`<${Place} place=${row.place} />`}<div><dt>${t(`heading.${row.entry?.heading ?? 'photo'}`)}</dt><dd><b>${when(row.entry?.made)}</b></dd></div>
   ${saidBy(row.entry).map(([key, words]) => html`<div key=${key}><dt>${t(/** @type {string} */ (key))}</dt><dd><b>${words}</b></dd></div>`)}</dl>`;
 
 /** @param {{row: any, store: any, go: (path: string, how?: any) => void}} props */
@@ -73,12 +80,12 @@ function Decide({ row, store, go }) {
   return html`<div class=${row.entry ? 'pair' : 'stack'}>${row.entry && html`<${Key} label=${t('refused.again')} onPress=${again} />`}<${Key} icon="i-strike" label=${t('refused.strike')} onPress=${() => setSheet('strike')} /></div>
     <${Dock}>${row.entry ? html`<${Act} label=${t('refused.repair')} second=${t('refused.repair.second')} onPress=${() => setSheet('repair')} />` : html`<${Act} label=${t('refused.again')} onPress=${again} />`}</${Dock}>
     ${sheet === 'strike' && html`<${StrikeReason} onStrike=${strike} onClose=${() => setSheet('')} />`}
-    ${sheet === 'repair' && html`<${Sheet} title=${t('refused.repair')} onClose=${() => setSheet('')}><${Repair} entry=${row.entry} onRepair=${repair} /></${Sheet}>`}`;
+    ${sheet === 'repair' && html`<${Sheet} title=${t('refused.repair')} onClose=${() => setSheet('')}>${row.place && html`<p><b>${placeTitle(row.place)}</b></p><dl class="facts"><${Place} place=${row.place} /></dl>`}<${Repair} entry=${row.entry} onRepair=${repair} /></${Sheet}>`}`;
 }
 
 /** @param {{params: {id: string}, store: any, go: any}} props */
 export function screen({ params, store, go }) {
-  const { state, value } = useAnswer(() => store.refused(), [params.id]);
+  const { state, value } = useAnswer(() => refusedRows(store), [params.id]);
   const row = value?.find((/** @type {any} */ one) => one.id === params.id);
   return html`<${Page} title=${t('refused')} now="more" back=${{ to: '/sync', says: t('sync') }} ready=${state === 'ready'}><div class="left"><section class="hello"><h1 tabindex="-1">${t('refused')}</h1></section>
     ${!value && html`<${Wait} />`}${value && !row && html`<${Empty} icon="i-home" says=${t('refused.gone')} then=${t('refused.gone.then')} />`}

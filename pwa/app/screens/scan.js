@@ -24,8 +24,8 @@ function Pick({ read, at, onPick }) {
   )}</div>`;
 }
 
-/** @param {{store: any}} props */
-export function screen({ store }) {
+/** @param {{params: Record<string, string>, store: any}} props */
+export function screen({ params, store }) {
   const [codes, setCodes] = useState(/** @type {string[]} */ ([]));
   const [at, setAt] = useState(0);
   const { value } = useAnswer(() => readAll(store, codes), [codes.join(' ')]);
@@ -45,7 +45,7 @@ export function screen({ store }) {
   };
   const one = value?.[at];
   const top = html`<${DemoLine} /><${Top} />`;
-  return html`<${Scanner} onCodes=${hear} title=${t('doors.scan')} found=${Boolean(one)} top=${top}>
+  return html`<${Scanner} onCodes=${hear} title=${t('doors.scan')} keys=${Boolean(params.type)} found=${Boolean(one)} top=${top}>
     ${one && html`<div class="sheet hit">${value && value.length > 1 && html`<${Pick} read=${value} at=${at} onPick=${setAt} />`}<${CodeFound} found=${one} store=${store} /></div>`}</${Scanner}>
     <${Doors} now="scan" />`;
 }

@@ -15,9 +15,11 @@ import {
   useStore,
   Wait,
 } from '../frame/index.js';
+import { placeTitle, refusedRows } from '../frame/refused_pull.js';
 import { Row } from '../frame/row.js';
 import { saveFile } from '../frame/save_file.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 
 /** Days without contact, and waiting entries, from which they are said aloud. */
 const LONG = { days: 7, waiting: 200 };
@@ -84,10 +86,10 @@ function Counts() {
   const photos = Number(state.photosWaiting.value);
   const waiting = Number(state.waiting.value);
   const agreed = state.agreed.value;
-  return html`<ul class="sheet"><${Count} icon="i-wait" figure=${waiting || ''} name=${t('sync.waiting', { n: waiting })} says=${state.paired.value === 'yes' || waiting ? t('sync.waiting.says', { n: waiting }) : ''} />
-    ${photos > 0 && html`<${Count} icon="i-photo" figure=${photos} name=${t('sync.photos', { n: photos })} />`}
+  return html`<ul class="sheet"><${Count} icon="i-wait" figure="" name=${t('sync.waiting', { n: waiting })} says=${state.paired.value === 'yes' || waiting ? t('sync.waiting.says', { n: waiting }) : ''} />
+    ${photos > 0 && html`<${Count} icon="i-photo" figure="" name=${t('sync.photos', { n: photos })} />`}
     <${Count} icon="i-device" figure="" name=${t('sync.contact')} says=${contact ? when(contact) : t('sync.contact.never')} />
-    <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t('sync.agreed', { n: Number(agreed) }) : t('sync.not-agreed')} /></ul>`;
+    <${Count} icon=${agreed ? 'i-home' : 'i-find'} figure="" name=${agreed ? t(waiting ? 'sync.agreed.then' : 'sync.agreed', { n: Number(agreed) }) : t('sync.not-agreed')} /></ul>`;
 }
 
 /** @param {{state: any, onSend: () => Promise<unknown>}} props */
@@ -99,6 +101,8 @@ function Main({ state, onSend }) {
     ? t('sync.going.far', { done: progress.value.done, of: progress.value.of })
     : '';
   const second = syncing.value ? far : t('sync.now.second', { n: Number(waiting.value) });
+  if (!syncing.value && Number(waiting.value) === 0)
+    return html`<${Dock}><${Key} label=${t('sync.fetch')} onPress=${onSend} /></${Dock}>`;
   return html`<${Dock}><${Act} label=${t(syncing.value ? 'sync.going' : 'sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
 }
 
@@ -123,8 +127,9 @@ function Newer() {
 
 /** @param {{row: any}} props */
 function RefusedRow({ row }) {
+  const heading = row.place ? placeTitle(row.place) : t(`heading.${row.entry?.heading}`);
   const what = row.entry
-    ? t('refused.of', { heading: t(`heading.${row.entry.heading}`), when: when(row.entry.made) })
+    ? t('refused.of', { heading, when: when(row.entry.made) })
     : t('heading.photo');
   return html`<li><${Row} href=${`/refused/${row.id}`} icon="i-caution" name=${what} says=${row.says} /></li>`;
 }
@@ -137,7 +142,7 @@ function useSending(store) {
     await store.syncNow();
     const reached = Number(state.lastContact.peek() ?? 0) > before;
     const words = reached ? '' : t('sync.offline', { n: Number(state.waiting.peek()) });
-    say(words || t('sync.mark.home.spoken'));
+    say(words || capital(t('sync.mark.home.spoken')));
   };
   const save = async () => {
     const name = `witnessmark-${new Date().toISOString().slice(0, 10)}.zip`;
@@ -160,7 +165,7 @@ const Title = () => html`<section class="hello"><h1 tabindex="-1">${t('sync')}</
 
 /** @param {any} store */
 async function lookUp(store) {
-  const [ready, refused] = await Promise.all([store.ready(), store.refused()]);
+  const [ready, refused] = await Promise.all([store.ready(), refusedRows(store)]);
   return { ready, refused };
 }
 

@@ -1,4 +1,5 @@
 /** Tonight: what can I do with what is here? */
+import { useState } from 'preact/hooks';
 import { tonight as tonightView } from '../../views/tonight.js';
 import { day } from '../dates.js';
 import { Act, Dock, Empty, html, Icon, Page, Source, Wait } from '../frame/index.js';
@@ -6,7 +7,7 @@ import { Torques } from '../frame/joint_card.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
 import { t } from '../texts/index.js';
-import { inSentence } from '../words.js';
+import { capital, inSentence, listed } from '../words.js';
 
 /** @param {any} joint */
 const stopped = (joint) =>
@@ -49,18 +50,52 @@ const lookPath = (look) =>
     ? `/inspect/${look.holder}${look.kind ? `?kind=${look.kind}` : ''}`
     : `/inspect/${look.part}`;
 
+/** What holds a joint back: a sentence for each reason, with the parts it is said of. @param {any} joint */
+function heldWords({ held }) {
+  const reasons = [...new Set(held.map((/** @type {any} */ part) => part.why))];
+  const sentences = reasons.map((why) => {
+    const names = held.filter((/** @type {any} */ part) => part.why === why).map(nameOf);
+    return capital(t(`held.${why}`, { n: names.length, parts: listed(names).join(', ') }));
+  });
+  return sentences.join(' ');
+}
+
+/** @param {any} part */
+const nameOf = (part) => inSentence(part.name ?? t('record.nameless'));
+
+/** A row for each kind of part: all of them in one holder open together. @param {any[]} look */
+function kindsOf(look) {
+  const kinds = new Map();
+  for (const one of look) {
+    const key = one.kind ?? one.part;
+    kinds.set(key, [...(kinds.get(key) ?? []), one]);
+  }
+  return [...kinds.values()];
+}
+
+/** @param {{group: any[]}} props */
+function Look({ group }) {
+  const [open, setOpen] = useState(false);
+  const [one] = group;
+  const row = (/** @type {any} */ each, /** @type {string} */ name) =>
+    html`<${Row} href=${lookPath(each)} icon="i-find" name=${name} says=${t('tonight.left', { n: each.left })} />`;
+  const name = one.kind_name ?? t('record.nameless');
+  if (group.length === 1)
+    return html`<li>${row(one, [name, one.name].filter(Boolean).join(', '))}</li>`;
+  const left = group.reduce((sum, each) => sum + each.left, 0);
+  return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
+    <${Icon} name="i-find" /><span class="says"><b>${name}</b><span class="soft">${t('tonight.left.places', { left, n: group.length })}</span></span><span></span></button>
+    ${open && html`<ul>${group.map((each) => html`<li key=${`${each.holder}${each.part}`}>${row(each, each.name ?? t('place.unknown'))}</li>`)}</ul>`}</li>`;
+}
+
 /** @param {{view: any}} props */
 function Rest({ view }) {
   const [first, ...going] = view.go_on;
   const begin = first ? view.begin : view.begin.slice(1);
-  const held = (/** @type {any} */ one) =>
-    one.held
-      .map((/** @type {any} */ part) => t(`held.${part.why}`, { part: part.name }))
-      .join('. ');
   return html`${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('card.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
-    ${view.look.length > 0 && html`<${Part} title=${t('tonight.look')}>${view.look.map((/** @type {any} */ one) => html`<li key=${`${one.holder}${one.kind}${one.part}`}><${Row} href=${lookPath(one)} icon="i-find" name=${[one.kind_name, one.name].filter(Boolean).join(', ')} says=${t('tonight.left', { n: one.left })} figure=${one.left} /></li>`)}</${Part}>`}
+    ${view.held.length > 0 && html`<${Part} title=${t('tonight.held')}>${jointRows(view.held, heldWords)}</${Part}>`}
+    ${view.look.length > 0 && html`<${Part} title=${t('tonight.look')}>${kindsOf(view.look).map((group) => html`<${Look} key=${`${group[0].kind}${group[0].part}`} group=${group} />`)}</${Part}>`}
     ${view.put.length > 0 && html`<${Part} title=${t('tonight.put')}>${view.put.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/move/${one.id}`} icon="i-move" name=${one.name} says=${t('place.unknown')} /></li>`)}</${Part}>`}
-    ${view.held.length > 0 && html`<${Part} title=${t('tonight.held')}>${jointRows(view.held, held)}</${Part}>`}
     ${view.no_value.length > 0 && html`<${Part} title=${t('tonight.no-value')}>${jointRows(view.no_value, () => t('tonight.no-value.says'))}</${Part}>`}`;
 }
 
@@ -69,7 +104,7 @@ function firstAct(view) {
   const joint = view.go_on[0] ?? view.begin[0];
   if (joint)
     return {
-      label: t('tonight.start', { name: inSentence(joint.name) }),
+      label: t(view.go_on[0] ? 'tonight.go-on' : 'tonight.start', { name: inSentence(joint.name) }),
       second: view.go_on[0]
         ? nextWords(joint)
         : t('card.size', { count: joint.count, size: joint.thread ?? '' }),

@@ -11,6 +11,7 @@ import { texts as record } from './record.js';
 import { texts as run } from './run.js';
 import { texts as scan } from './scan.js';
 import { texts as sync } from './sync.js';
+import { texts as tonight } from './tonight.js';
 import { spoken, texts as units } from './units.js';
 import { texts as workings } from './workings.js';
 import { texts as workingsBolts } from './workings_bolts.js';
@@ -22,6 +23,7 @@ import { texts as workingsEngine } from './workings_engine.js';
 const all = {
   ...frame,
   ...record,
+  ...tonight,
   ...scan,
   ...desk,
   ...edit,

@@ -38,6 +38,7 @@ export const texts = {
   'type.left': { one: 'One more sign.', other: '{n} more signs.' },
   'type.fits': 'The last sign fits.',
   'type.wrong': 'The last sign does not fit. Look at 0 and D, 8 and B again.',
+  'type.again': 'Type it again',
   'code.title': 'Label',
   'code.holder': 'holder',
   'code.short.thing': 'Label',

@@ -76,7 +76,7 @@ export function Keep({ working, outcome, thing, kept, onKept }) {
   const press = () => (thing ? keepOn(thing) : setChoosing(true));
   const label = thing ? t('work.keep.on', { name: thing.name }) : t('work.keep');
   return html`<${Dock}>${kept && html`<p class="kept-on"><${Icon} name="i-note" /><a href=${pathOf(kept)}>${t('work.kept', { name: kept.name })}</a></p>`}
-    <${Act} label=${label} second=${headline} disabled=${!outcome.told || Boolean(thing && kept)} confirm=${Boolean(thing)} onPress=${press} /></${Dock}>
+    ${outcome.told ? html`<${Act} label=${label} second=${headline} disabled=${Boolean(thing && kept)} confirm=${Boolean(thing)} onPress=${press} />` : html`<p class="wanted">${headline}</p>`}</${Dock}>
     ${choosing && html`<${Choose} onClose=${() => setChoosing(false)} onChoose=${keepOn} />`}`;
 }
 
