@@ -20,16 +20,23 @@ export function getUp(run) {
   sittings.delete(run);
 }
 
+/** What is in the hand goes from joint to joint. What is on the threads does not: each joint has its own. */
+const IN_THE_HAND = ['wrench', 'unit'];
+
+/** @param {Record<string, any> | null | undefined} kept */
+const inTheHand = (kept) =>
+  Object.fromEntries(Object.entries(kept ?? {}).filter(([name]) => IN_THE_HAND.includes(name)));
+
 /**
- * What a run remembers on this device between screens, and over a kill: the fastener chosen, the
- * wrench and unit used last, the lubricant.
+ * What a run remembers on this device between screens, and over a kill: the fastener chosen and the
+ * lubricant of this joint, the wrench and unit used last at any.
  * @param {any} store
  * @param {string} joint
  * @returns {Promise<Record<string, any>>}
  */
 export async function remembered(store, joint) {
   return {
-    ...((await store.setting('bench')) ?? {}),
+    ...inTheHand(await store.setting('bench')),
     ...((await store.draft(`bench:${joint}`)) ?? {}),
   };
 }
@@ -41,9 +48,9 @@ export async function remembered(store, joint) {
  */
 export async function remember(store, joint, change) {
   const was = (await store.draft(`bench:${joint}`)) ?? {};
-  const { chosen, ...lasting } = change;
+  const lasting = inTheHand(change);
   await store.setDraft(`bench:${joint}`, { ...was, ...change });
   if (Object.keys(lasting).length) {
-    await store.setSetting('bench', { ...((await store.setting('bench')) ?? {}), ...lasting });
+    await store.setSetting('bench', { ...inTheHand(await store.setting('bench')), ...lasting });
   }
 }

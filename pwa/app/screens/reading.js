@@ -2,12 +2,12 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { quantityOf } from '../../trade/units.js';
-import { useDraft } from '../draft.js';
 import { Act, html, Key, Wait } from '../frame/index.js';
 import { tell } from '../run/actions.js';
 import * as drafts from '../run/drafts.js';
 import { inUnit, local, namedFirst, passSays, spokenValue, written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
+import { useHalfTyped } from '../run/half_typed.js';
 import { Keypad, Typed, Units } from '../run/keypad.js';
 import { nextOf } from '../run/ready.js';
 import { boltSays, isThrough, targetAtWrench } from '../run/setting_now.js';
@@ -19,11 +19,7 @@ import { inSentence } from '../words.js';
 /** @param {{params: Record<string, any>, store: any, go: (path: string, how?: any) => void, back: (to?: string) => void}} props */
 export function screen({ params, store, go, back }) {
   const run = useRun(store, params.id, { go, back });
-  const [draft, change, forget] = useDraft(store, `reading:${params.id}`, {
-    typed: '',
-    unit: '',
-    at: '',
-  });
+  const [draft, change, forget] = useHalfTyped(store, params.id, run);
   const { known, bench } = run;
   const ready = known && bench && draft;
   const home = `/joint/${params.id}`;
