@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '0f6e18c48a1e';
+const VERSION = 'f6bc4085c8bf';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -71,10 +71,12 @@ const SHELL_FILES = [
   '/app/texts/run.js',
   '/app/texts/scan.js',
   '/app/texts/sync.js',
+  '/app/texts/tonight.js',
   '/app/texts/units.js',
   '/app/texts/workings.js',
   '/app/texts/workings_bolts.js',
   '/app/texts/workings_engine.js',
+  '/app/words.js',
   '/errors.js',
   '/',
   '/log/clean.js',
@@ -199,6 +201,7 @@ const SCREEN_FILES = [
   '/app/frame/matrix.js',
   '/app/frame/note_sheet.js',
   '/app/frame/notes.js',
+  '/app/frame/refused_pull.js',
   '/app/frame/repair.js',
   '/app/frame/row.js',
   '/app/frame/save_file.js',
@@ -238,6 +241,7 @@ const SCREEN_FILES = [
   '/app/run/figures.js',
   '/app/run/flagged.js',
   '/app/run/frame.js',
+  '/app/run/half_typed.js',
   '/app/run/keeping.js',
   '/app/run/keypad.js',
   '/app/run/keys.js',
@@ -287,7 +291,6 @@ const SCREEN_FILES = [
   '/app/texts/ready_crank.js',
   '/app/texts/ready_valves.js',
   '/app/values.js',
-  '/app/words.js',
   '/app/workings/draw_adapter.js',
   '/app/workings/draw_clearance.js',
   '/app/workings/draw_preload.js',

@@ -136,7 +136,7 @@ def test_a_kept_pull_is_seen_heard_and_felt_and_each_can_be_off_alone(
     before = bench.evaluate("felt")
     hand.press(bench.locator(".act"))
     expect(bench.locator(".paint-edge")).to_have_count(1)
-    expect(bench.locator("[aria-live=polite]").first).to_contain_text("Kept: Bolt 1.")
+    expect(bench.locator("[aria-live=polite]").first).to_contain_text("Kept: bolt 1.")
     after = bench.evaluate("felt")
     assert (after["tones"] > before["tones"]) == (off != "sound")
     assert (after["buzzes"][len(before["buzzes"]) :] == ["[40]"]) == (off != "vibration")

@@ -112,7 +112,7 @@ def test_another_fastener_is_told_to_be_out_of_order_and_kept_if_wanted(
     press(page, hand, "Go to 12")
     expect(page.get_by_text("Out of order: 12 before 9.")).to_be_visible()
     confirm(page, hand, 12)
-    expect(page.locator(".caption")).to_have_text("12: out of order. It counts.")
+    expect(page.locator(".caption")).to_have_text("Bolt 12: out of order. It counts.")
     assert page.evaluate("felt.buzzes.at(-1)") == "[80,80,80]"
     confirm(page, hand, 9)
 

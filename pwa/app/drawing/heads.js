@@ -48,7 +48,7 @@ const Next = ({ x, y, number }) => html`<polygon class="next-o" points=${hexagon
 const Triangle = ({
   x,
   y,
-}) => html`<g class="flag-mark" transform=${`translate(${x - 15} ${y - 14})`}>
+}) => html`<g class="flag-mark" transform=${`translate(${x - 20} ${y - 20})`}>
   <path class="flag-h" d="M0 -9.500L10 8H-10z" />
   <path class="flag-i" d="M0 -3.500v5M0 5v.1" /></g>`;
 

@@ -5,7 +5,7 @@ import { say } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { t } from '../texts/index.js';
 import * as drafts from './drafts.js';
-import { namedFirst } from './figures.js';
+import { named } from './figures.js';
 import { flagSays } from './flagged.js';
 import { sitDown, sitting } from './sitting.js';
 
@@ -83,10 +83,10 @@ export function tell(before, after, id) {
   const pull = after?.recent.find((/** @type {any} */ p) => p.id === id);
   if (!pull) return;
   const whole = after.passes.find((/** @type {any} */ p) => p.id === before.pass)?.whole;
-  const says = t('run.kept', { name: namedFirst(after, pull.number) });
+  const says = t('run.kept', { name: named(after, pull.number) });
   if (pull.flags.length) {
     feedback('flag');
-    say(`${says} ${flagSays(pull)}`);
+    say(`${says} ${flagSays(after, pull)}`);
   } else {
     feedback(whole ? 'passDone' : 'kept');
     say(says);

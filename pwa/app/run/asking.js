@@ -4,7 +4,8 @@ import { when } from '../dates.js';
 import { nameOfOther } from '../device_names.js';
 import { Act, Caution, html, Key } from '../frame/index.js';
 import { t } from '../texts/index.js';
-import { Held } from './begin.js';
+import { inSentence } from '../words.js';
+import { Held, InspectAct, wantsInspecting } from './begin.js';
 import { listed, passSays, written } from './figures.js';
 import { RunFrame, RunView } from './frame.js';
 
@@ -27,7 +28,7 @@ export function CameBack({ view, casting, unit, wrench, leave, goOn, touch }) {
     : t('run.back.go-on.plain');
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${casting} unit=${unit} />
-    <section class="asked"><h2>${t('run.back.title')}</h2><p>${where} ${wrench && t('run.back.wrench', { wrench: wrench.name })}</p>
+    <section class="asked"><h2>${t('run.back.title')}</h2><p>${where} ${wrench && t('run.back.wrench', { wrench: inSentence(wrench.name) })}</p>
       <p><b>${last.touched ? t('run.back.touched', { number: last.number }) : t(says, { number: last.number })}</b></p></section>
     ${!last.touched && html`<div class="pair"><${Key} className="press" label=${t('run.back.touch.act', { number: last.number })} onPress=${touch} /></div>`}
     <${Act} confirm onPress=${goOn} label=${label} />
@@ -60,13 +61,17 @@ export function TurnedAsk({ view, casting, leave, answered, notTurned, turned, l
 }
 
 /** @param {any} props view, casting, draft, change, overrule, leave */
-export function HeldBack({ view, casting, draft, change, overrule, leave }) {
+export function HeldBack({ view, casting, draft, change, overrule, leave, go }) {
   const reason = (draft.overruled ?? '').trim();
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${casting} unit=${null} />
     <section class="asked"><${Held} view=${view} draft=${draft} change=${change} /></section>
-    <${Act} confirm disabled=${!reason} onPress=${() => overrule(reason)} label=${t('begin.overrule')}
-      second=${reason ? undefined : t('strike.held')} />
+    ${
+      !reason && wantsInspecting(view)
+        ? html`<${InspectAct} view=${view} go=${go} />`
+        : html`<${Act} confirm disabled=${!reason} onPress=${() => overrule(reason)} label=${t('begin.overrule')}
+      second=${reason ? undefined : t('strike.held')} />`
+    }
   </${RunFrame}>`;
 }
 

@@ -5,6 +5,7 @@ import { day } from '../dates.js';
 import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
 import { t } from '../texts/index.js';
+import { inSentence } from '../words.js';
 import { capital, passSays, written } from './figures.js';
 import { RunFrame, RunTitle } from './frame.js';
 import { adapterSays } from './setting_now.js';
@@ -50,16 +51,27 @@ const WrenchDoor = ({
   ${view.adapter && html`<span class="soft-line">${adapterSays(view)}</span>`}</span><em>${t('run.change')}</em></a>`;
 
 /** Begin works once every danger and warning has been in view, and what holds back was overruled. @param {any} props */
-function BeginAct({ view, draft, begin, lubricant, seen, show }) {
+function BeginAct({ view, draft, begin, lubricant, seen, show, go }) {
   const held = view.held.length > 0;
   const overruled = (draft.overruled ?? '').trim();
   const free = Boolean(lubricant) && (!held || overruled !== '');
+  if (held && !overruled && wantsInspecting(view))
+    return html`<${InspectAct} view=${view} go=${go} />`;
   if (held && !overruled)
     return html`<${Act} confirm onPress=${showWhy} label=${t('begin.act.held')} second=${t('begin.act.held.then')} />`;
   if (free && !seen) return html`<${Act} confirm onPress=${show} label=${t('begin.act.read')} />`;
   const act = () => begin({ lubricant, overruled: held ? overruled : undefined });
   return html`<${Act} confirm disabled=${!free} onPress=${act} ...${words(view)} />`;
 }
+
+/** @param {any} view whether nothing but verdicts is missing */
+export const wantsInspecting = (view) =>
+  view.held.length > 0 && view.held.every((/** @type {any} */ one) => one.why === 'not-inspected');
+
+/** The first part without a verdict, as the next thing to do. @param {any} props */
+export const InspectAct = ({ view, go }) =>
+  html`<${Act} confirm onPress=${() => go(`/inspect/${view.held[0].part}`)}
+    label=${t('begin.inspect', { name: inSentence(view.held[0].name ?? '') })} second=${t('begin.act.held')} />`;
 
 /** Brings what holds the joint back into view, with the field for the reason. */
 function showWhy() {
@@ -149,7 +161,14 @@ const lubricantSays = (word) => (LUBRICANTS.includes(word) ? t(`lubricant.${word
 function differs(wanted, chosen) {
   const oiled = /oil/i.test(chosen);
   const key = oiled ? 'begin.lubricant.oiled' : 'begin.lubricant.differs';
-  return t(key, { lubricant: wanted, chosen: lubricantSays(chosen) });
+  return t(key, { lubricant: threadsSay(wanted), chosen: threadsSay(chosen) });
+}
+
+/** "oiled threads", "threads with moly paste"; as written where it names the thread itself. @param {string} word */
+function threadsSay(word) {
+  if (/thread/i.test(word)) return word;
+  const key = /^(dry|oiled)$/.test(word) ? 'begin.threads' : 'begin.threads.with';
+  return t(key, { lubricant: lubricantSays(word) });
 }
 
 /**

@@ -1,5 +1,6 @@
 /** The frame of a run: Leave, sync, and the joint at the left with its passes and its drawing. */
 
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { day } from '../dates.js';
 import { describe, JointDrawing } from '../drawing/joint_drawing.js';
 import { DemoLine, html, Icon, Key, Top, useArrival } from '../frame/index.js';
@@ -38,18 +39,26 @@ export function RunView({ view, casting, unit, chosen, caption }) {
 
 /** @param {{view: any, unit: string | null}} props */
 export function Passes({ view, unit }) {
-  const many = view.passes.length > 5 ? 'many' : '';
-  return html`<ol class=${`passes ${many}`} aria-label=${t('run.passes')}>${view.passes.map(
+  const strip = useRef(/** @type {HTMLElement | null} */ (null));
+  useLayoutEffect(() => {
+    const now = /** @type {HTMLElement | null} */ (strip.current?.querySelector('.now'));
+    if (strip.current && now) strip.current.scrollLeft = now.offsetLeft - strip.current.offsetLeft;
+  }, [view.pass]);
+  return html`<ol class="passes" ref=${strip} aria-label=${t('run.passes')}>${view.passes.map(
     (/** @type {any} */ pass) => {
       const now = pass.id === view.pass;
       const kind = `${now ? 'now' : ''} ${pass.how === 'hand' ? 'hand' : ''}`;
       return html`<li key=${pass.id} class=${kind} aria-current=${now ? 'step' : undefined}>
         ${pass.whole && html`<${Icon} name="m-stripe" /><span class="gone">${t('draw.mark.done')}</span>`}
         ${passFigures(pass, unit)}
-        ${now && html` <span>${t('run.pass.count', { done: pass.done, of: pass.of })}</span>`}</li>`;
+        ${now && html` <${Count} ...${pass} />`}</li>`;
     },
   )}</ol>`;
 }
+
+/** Short for the eye, so that the strip stays one row; whole for the ear. @param {any} pass */
+const Count = ({ done, of }) =>
+  html`<span aria-hidden="true">${done}/${of}</span><span class="gone">${t('run.pass.count', { done, of })}</span>`;
 
 /** @param {any} pass @param {string | null} unit */
 function passFigures(pass, unit) {

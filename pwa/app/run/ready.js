@@ -5,7 +5,7 @@ import { useWet } from '../press.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { Figure } from './figure.js';
-import { capital, figures, named, namedFirst, passSays, spokenValue, written } from './figures.js';
+import { capital, figures, named, passSays, spokenValue, written } from './figures.js';
 import { FlagLine } from './flagged.js';
 import { RunFrame, RunView, StruckLine } from './frame.js';
 import { useRunKeys } from './keys.js';
@@ -49,7 +49,7 @@ const titleOf = (view) => `${view.name}, ${passSays(view, view.pass)}`;
 
 /** @param {any} view @param {string | null} chosen */
 export function nextOf(view, chosen) {
-  const id = chosen ?? view.next.fastener;
+  const id = chosen ?? view.next?.fastener;
   return view.fasteners.find((/** @type {any} */ f) => f.id === id) ?? view.next;
 }
 
@@ -70,7 +70,8 @@ function Line({ view, chosen, fastener, notice, choose, wrench, setting }) {
   }
   if (notice) return html`<p class="caption"><${Icon} name="i-wait" /><span>${notice}</span></p>`;
   const last = view.recent[0];
-  if (isFlagged(last) && last.pass === view.pass) return html`<${FlagLine} pull=${last} />`;
+  if (isFlagged(last) && last.pass === view.pass)
+    return html`<${FlagLine} view=${view} pull=${last} />`;
   const range = rangeSays(wrench, setting);
   if (range)
     return html`<p class="caption flagged"><${Icon} name="i-caution" /><span>${range}</span></p>`;
@@ -151,4 +152,4 @@ function spokenConfirm(view, pass, fastener, unit, setting) {
 }
 
 /** @param {any} view @param {number} number */
-export const keptSays = (view, number) => t('run.kept', { name: namedFirst(view, number) });
+export const keptSays = (view, number) => t('run.kept', { name: named(view, number) });

@@ -20,6 +20,10 @@ export function screen({ params, store, go, back }) {
   const home = `/joint/${params.id}`;
   const now = picked === undefined ? (run.wrench?.id ?? null) : picked;
   const wrench = view.wrenches.find((/** @type {any} */ w) => w.id === now) ?? null;
+  const turns = view.next?.target?.unit === '°';
+  const offered = view.wrenches.filter(
+    (/** @type {any} */ w) => turns || w.unit !== '°' || w.id === run.wrench?.id,
+  );
   const act = async () => {
     await run.change({ wrench: now });
     back(home);
@@ -27,11 +31,11 @@ export function screen({ params, store, go, back }) {
   return html`<${RunFrame} title=${t('wrench.title')} demo=${view.invented} leave=${() => back(home)} says=${t('reading.back')} className="narrow">
     <${RunTitle} name=${t('wrench.title')} right=${view.next?.target && written(view.next.target)} />
     <div class="sheet pick" role="group" aria-label=${t('wrench.list')}>
-      ${view.wrenches.map((/** @type {any} */ w) => html`<${Row} key=${w.id} wrench=${w} through=${isThrough(view)} on=${w.id === now} pick=${() => setPicked(w.id)} />`)}
+      ${offered.map((/** @type {any} */ w) => html`<${Row} key=${w.id} wrench=${w} through=${isThrough(view)} on=${w.id === now} pick=${() => setPicked(w.id)} />`)}
       <${Press} class="row" aria-pressed=${String(now === null)} onPress=${() => setPicked(null)}><${Icon} name="i-star" />
         <span class="says"><b>${t('wrench.without')}</b></span></${Press}>
     </div>
-    ${!view.wrenches.length && html`<p class="soft">${t('wrench.none')}</p>`}
+    ${!offered.length && html`<p class="soft">${t('wrench.none')}</p>`}
     <section class="asked"><${Key} label=${t('wrench.new')} href="/wrench/new" /></section>
     <${Act} confirm onPress=${act} label=${wrench ? t('wrench.take', { name: wrench.name }) : t('wrench.take.none')} />
   </${RunFrame}>`;
