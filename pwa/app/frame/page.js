@@ -4,6 +4,7 @@ import { Icon } from '../icons.js';
 import { cameFrom, canGoBack, back as goBack, place, remembered } from '../router.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 import { demo } from './demo.js';
 import { usePrintFoot } from './foot.js';
 import { html } from './html.js';
@@ -29,7 +30,7 @@ function Back({ to, says }) {
   return html`<a class="press" href=${to} data-back onClick=${(/** @type {MouseEvent} */ click) => {
     click.preventDefault();
     goBack(to);
-  }}><${Icon} name="i-back" />${words}</a>`;
+  }}><${Icon} name="i-back" />${capital(words)}</a>`;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** Settings of this device: theme, hands, sound, units, who is at the bench. */
 import { TORQUE_WORDS } from '../../trade/units.js';
-import { OnOff, Setting, Sun } from '../frame/choices.js';
+import { OnOff, Setting } from '../frame/choices.js';
 import { html, Page } from '../frame/index.js';
 import { setSetting, settings } from '../settings.js';
 import { t } from '../texts/index.js';
@@ -12,7 +12,7 @@ const themes = ['phone', 'light', 'dark', 'sunlight'];
 
 export function screen() {
   return html`<${Page} title=${t('settings')} now="more" back=${{ to: '/more', says: t('more') }} className="list"><div class="left"><section class="hello"><h1 tabindex="-1">${t('settings')}</h1></section>
-    <${Sun} /><${Setting} name="theme" says=${t('set.theme')} options=${named('theme', themes)} />
+    <${Setting} name="theme" says=${t('set.theme')} options=${named('theme', themes)} />
     <${Setting} name="hand" says=${t('set.hand')} options=${named('hand', ['right', 'left'])} />
     <${OnOff} name="gloves" says=${t('set.gloves')} note=${t('set.gloves.says')} /></div>
     <div class="right"><${OnOff} name="sound" says=${t('set.sound')} /><${OnOff} name="vibration" says=${t('set.vibration')} /><${OnOff} name="letters" says=${t('set.letters')} />

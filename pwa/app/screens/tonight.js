@@ -1,5 +1,6 @@
 /** Tonight: what can I do with what is here? */
 import { useState } from 'preact/hooks';
+import { value } from '../../log/workshop.js';
 import { tonight as tonightView } from '../../views/tonight.js';
 import { day } from '../dates.js';
 import { Act, Dock, Empty, html, Icon, Page, Source, Wait } from '../frame/index.js';
@@ -79,10 +80,10 @@ function Look({ group }) {
   const [one] = group;
   const row = (/** @type {any} */ each, /** @type {string} */ name) =>
     html`<${Row} href=${lookPath(each)} icon="i-find" name=${name} says=${t('tonight.left', { n: each.left })} />`;
-  const name = one.kind_name ?? t('record.nameless');
+  const left = group.reduce((sum, each) => sum + each.left, 0);
+  const name = (left > 1 ? one.plural : null) ?? one.kind_name ?? t('record.nameless');
   if (group.length === 1)
     return html`<li>${row(one, [name, one.name].filter(Boolean).join(', '))}</li>`;
-  const left = group.reduce((sum, each) => sum + each.left, 0);
   return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
     <${Icon} name="i-find" /><span class="says"><b>${name}</b><span class="soft">${t('tonight.left.places', { left, n: group.length })}</span></span><span></span></button>
     ${open && html`<ul>${group.map((each) => html`<li key=${`${each.holder}${each.part}`}>${row(each, each.name ?? t('place.unknown'))}</li>`)}</ul>`}</li>`;
@@ -134,7 +135,11 @@ function Nothing({ fresh }) {
 
 /** How much there is of each sort. @param {any} view */
 function canWords(view) {
-  const counts = { go: view.go_on.length, begin: view.begin.length, look: view.look.length };
+  const counts = {
+    go: view.go_on.length,
+    begin: view.begin.length,
+    look: kindsOf(view.look).length,
+  };
   const words = Object.entries(counts).filter(([, n]) => n > 0);
   return words.map(([name, n]) => t(`tonight.can.${name}`, { n })).join(', ');
 }
@@ -154,10 +159,19 @@ function Evening({ view, fresh }) {
 const Title = ({ says }) =>
   html`<section class="hello"><h1 tabindex="-1">${t('tonight')}</h1>${says && html`<p class="soft">${says}</p>`}</section>`;
 
+/** What there is to look at, with what several of its kind are called. @param {any} view @param {any} workshop */
+const withPlurals = (view, workshop) => ({
+  ...view,
+  look: view.look.map((/** @type {any} */ one) => ({
+    ...one,
+    plural: value(workshop.subject(one.kind ?? ''), 'plural'),
+  })),
+});
+
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const { state, workshop } = useSlice(store, (s) => s.tonightSlice(), []);
-  const view = workshop && tonightView(workshop);
+  const view = workshop && withPlurals(tonightView(workshop), workshop);
   const invented = view?.go_on
     .concat(view.begin)
     .some((/** @type {any} */ joint) => joint.invented);
