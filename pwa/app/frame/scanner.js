@@ -34,7 +34,7 @@ const blind = ({ state }) => state === 'no-camera' || state === 'refused';
 /** @param {{camera: any, found: boolean, onType: () => void, onCodes: (codes: string[], how: string) => void}} props */
 function Ways({ camera, found, onType, onCodes }) {
   const { scan, state, setRemark } = camera;
-  const without = blind(camera) ? `no-light ${found ? '' : 'no-type'}` : '';
+  const without = blind(camera) ? `no-light ${found ? '' : 'no-type'}` : state;
   return html`<div class=${`ways ${without}`}><${Key} className="press" icon="i-type" label=${t('scan.type')} onPress=${onType} />
     <${Light} scan=${scan} onRemark=${setRemark} /><${FromPhoto} onCodes=${onCodes} onRemark=${setRemark} />
     <${Lens} scan=${scan} state=${state} /><${Zoom} scan=${scan} state=${state} /></div>`;
