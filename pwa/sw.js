@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '79e0e7d26621';
+const VERSION = 'c0973b097189';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -1,6 +1,6 @@
 /** Keys of a run: Enter confirms once per key-up, R reading, S strike out, Escape leaves. */
 
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { settings } from '../settings.js';
 
 const CONTROLS = 'a[href], button, input, select, textarea, dialog, [role="alertdialog"]';
@@ -11,7 +11,8 @@ const CONTROLS = 'a[href], button, input, select, textarea, dialog, [role="alert
 export function useRunKeys(keys) {
   const now = useRef(keys);
   now.current = keys;
-  useEffect(() => {
+  // With the picture, not after it: a key pressed at what is seen must count.
+  useLayoutEffect(() => {
     let enter = false;
     const down = (/** @type {KeyboardEvent} */ event) => {
       const elsewhere = /** @type {Element} */ (event.target).closest?.(CONTROLS);
