@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'c0973b097189';
+const VERSION = '063b87b14481';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

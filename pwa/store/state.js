@@ -47,6 +47,8 @@ export async function refreshState(core) {
       photo.count('refused'),
     ]);
     const open = refused.filter(({ given, repaired }) => !given && !repaired).length;
+    // All at once: nothing that is drawn from them is half of it for a moment.
+    state.paired.value = core.pairing?.key ? core.pairing.state : lapsed(core.pairing);
     state.waiting.value = waiting;
     state.refused.value = open + badPhotos;
     state.photosWaiting.value = photos;
@@ -57,7 +59,6 @@ export async function refreshState(core) {
     state.head.value = sync?.head ?? 0;
     state.agreed.value = sync?.agreed ?? null;
   });
-  state.paired.value = core.pairing?.key ? core.pairing.state : lapsed(core.pairing);
 }
 
 /** @param {import('./types.js').Pairing|null} pairing */

@@ -29,6 +29,7 @@ PLACES = {
 def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
     with demo_phone(tmp_path_factory.mktemp("kinds")) as one:
         one.store(MAKE, [VALVE, VALVE_3])
+        one.sent()
         yield one
 
 

@@ -67,6 +67,7 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
 @pytest.fixture(scope="module")
 def places(phone: DemoPhone) -> dict[str, str]:
     found = phone.store(FOUND)
+    phone.sent()
     return {name: found.get(path, path) for name, path in SCREENS.items()}
 
 
