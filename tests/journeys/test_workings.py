@@ -196,6 +196,8 @@ def test_a_record_leads_to_the_workings_and_back(phone: DemoPhone, about: str) -
     phone.open(f"/{about}/{record}")
     phone.page.get_by_role("link", name="Work out").first.click()
     phone.page.get_by_role("link", name="Adapter").click()
+    for ask, value in TYPED["adapter"][0].items():
+        put(phone, ask, value)
     phone.page.get_by_role("button", name="Keep on ").wait_for()
 
 
