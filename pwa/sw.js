@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1e27eb1b1124';
+const VERSION = 'a7908ee53903';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -11,9 +11,9 @@ ROOT = Path(__file__).resolve().parent.parent
 sys.path[:0] = [str(ROOT / "tests"), str(ROOT / "server")]
 
 from garage import PHONE, QUIET, garage
-from journeys.demo_phone import take_demo
 from playwright.sync_api import sync_playwright
 from tools import chromium
+from witnessmark.cli.demo import take_demo
 
 PICTURES = ROOT / "fixtures" / "pictures"
 
@@ -22,7 +22,7 @@ def main() -> None:
     PICTURES.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as player:
         data = Path(folder) / "data"
-        take_demo(data)
+        take_demo(data, data.with_name("demo.zip"))
         browser = player.chromium.launch(executable_path=chromium(), args=list(QUIET))
         context = browser.new_context(**PHONE, device_scale_factor=2)  # type: ignore[arg-type]
         with garage(data) as house:

@@ -59,6 +59,20 @@ export function Chips({ label, value, words, onChange }) {
   )}</div></fieldset>`;
 }
 
+/**
+ * Yes, no, or not said; `texts` is the key before `.yes`, `.no` and `.unsaid`.
+ * @param {{label: string, texts: string, value: any, onChange: (value: boolean | null) => void}} props
+ */
+export function YesNo({ label, texts, value, onChange }) {
+  const now = value === true ? 'yes' : value === false ? 'no' : 'unsaid';
+  const words = ['unsaid', 'yes', 'no'].map((word) => ({
+    value: word,
+    says: t(`${texts}.${word}`),
+  }));
+  const pick = (/** @type {string} */ word) => onChange(word === 'unsaid' ? null : word === 'yes');
+  return html`<${Chips} label=${label} value=${now} words=${words} onChange=${pick} />`;
+}
+
 /** @param {{label: string, value: number, least?: number, most?: number, onChange: (value: number) => void}} props */
 export function Count({ label, value, least = 1, most = 400, onChange }) {
   const step = (/** @type {number} */ by) => onChange(Math.min(most, Math.max(least, value + by)));

@@ -52,6 +52,3 @@ export const UNIT_WORDS = Object.freeze({
 
 /** What is added after sizing, to come to degrees Celsius: only temperatures have such an offset. */
 export const OFFSETS = Object.freeze({ '°F': '-160/9' });
-
-/** A temperature has an offset; the difference of two has none, and a word of its own. */
-export const POINT_TO_DIFFERENCE = Object.freeze({ '°C': 'Δ°C', '°F': 'Δ°F' });

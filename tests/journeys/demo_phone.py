@@ -1,8 +1,6 @@
 """One phone with the demo workshop on it, for tests that look at screens one after the other."""
 
 import json
-import shutil
-import zipfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -11,7 +9,7 @@ from typing import Any
 from garage import QUIET, ROOT, Garage, garage
 from playwright.sync_api import Page, sync_playwright
 from tools import chromium
-from witnessmark.store import open_store
+from witnessmark.cli.demo import take_demo
 
 DEMO = ROOT / "fixtures" / "demo"
 MEASURE = (Path(__file__).parent / "measure.js").read_text("utf-8")
@@ -22,25 +20,24 @@ SETTLED = """() => {
   return main && document.querySelector('h1') && !document.querySelector('[aria-busy="true"]');
 }"""
 
+SIZES = {"phone": (390, 844), "small": (320, 640), "desk": (1280, 800)}
+THEMES = ("light", "dark", "sunlight")
+CONTRAST = ("color-contrast", "color-contrast-enhanced")
+LONGER = """(() => {
+  const walker = document.createTreeWalker(document.querySelector('#page'), 4);
+  const texts = [];
+  while (walker.nextNode()) texts.push(walker.currentNode);
+  for (const text of texts) {
+    const words = text.data.trim();
+    if (/[a-z]{2}/.test(words)) text.data += ` ${words.slice(0, Math.ceil(words.length * 0.4))}`;
+  }
+})()"""
 JUMPS = """() => new Promise((resolve) => {
   const jumps = [];
   new PerformanceObserver((list) => jumps.push(...list.getEntries().map((one) => one.value)))
     .observe({ type: 'layout-shift', buffered: true });
   setTimeout(() => resolve(jumps), 500);
 })"""
-
-
-def take_demo(data: Path) -> None:
-    """Put the demo workshop, pictures included, into a folder."""
-    packed = data.parent / "demo.zip"
-    with zipfile.ZipFile(packed, "w") as file:
-        file.write(DEMO / "log.jsonl", "log.jsonl")
-        for photo in (DEMO / "photos").iterdir():
-            file.write(photo, f"photos/{photo.name}")
-    shutil.copyfile(DEMO / "devices.json", packed.with_name("devices.json"))
-    store = open_store(data)
-    store.import_(packed, demo=True)
-    store.close()
 
 
 class DemoPhone:
@@ -110,6 +107,19 @@ class DemoPhone:
         self.page.evaluate(change)
         return [line for line in self.measured(desk=True) if "cut off" in line or "wide" in line]
 
+    def swept(self, at: str) -> dict[str, list[str]]:
+        """What is wrong with the screen that is open: sizes, themes, larger and longer words."""
+        desk = at == "desk"
+        findings = {"measured": self.measured(desk=desk)}
+        for theme in THEMES:
+            self.wear(theme)
+            findings[f"axe, {theme}"] = self.axe(*([] if at == "phone" else CONTRAST))
+        if not desk:
+            findings["larger"] = self.cut_off("document.documentElement.style.fontSize = '200%'")
+            self.page.evaluate("document.documentElement.style.fontSize = ''")
+            findings["longer"] = self.cut_off(LONGER)
+        return findings
+
     def jumps(self) -> list[float]:
         """How far things moved while the screen opened; half a second after it stood."""
         found: list[float] = self.page.evaluate(JUMPS)
@@ -132,7 +142,7 @@ class DemoPhone:
 def demo_phone(folder: Path) -> Iterator[DemoPhone]:
     """A garage with the demo, and one phone in it."""
     data = folder / "data"
-    take_demo(data)
+    take_demo(data, folder / "demo.zip")
     with garage(data) as house, sync_playwright() as player:
         browser = player.chromium.launch(executable_path=chromium(), args=list(QUIET))
         context = browser.new_context(
@@ -146,3 +156,9 @@ def demo_phone(folder: Path) -> Iterator[DemoPhone]:
             yield phone
         finally:
             browser.close()
+
+
+def size(phone: DemoPhone, name: str) -> bool:
+    width, height = SIZES[name]
+    phone.page.set_viewport_size({"width": width, "height": height})
+    return name == "desk"

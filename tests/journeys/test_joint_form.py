@@ -14,11 +14,10 @@ from journeys.bench_scene import (
     programme,
     pulls,
 )
-from journeys.demo_phone import DemoPhone
+from journeys.demo_phone import CONTRAST, LONGER, SIZES, THEMES, DemoPhone
 from journeys.hands import Hand
 from journeys.test_bench_measures import CUT_OFF, SMALL_TYPE, TARGETS, at_an_edge, too_near
 from journeys.test_edit import fields, keep_it, press
-from journeys.test_screens import CONTRAST, LONGER, SIZES, THEMES
 from journeys.test_torque_run import ONE_PASS, confirm
 from playwright.sync_api import Page, expect
 

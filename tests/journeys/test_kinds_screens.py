@@ -1,11 +1,9 @@
 """The screens of kinds on the demo workshop: at every size, in every theme."""
 
 from collections.abc import Iterator
-from typing import Any
 
 import pytest
-from journeys.demo_phone import DemoPhone, demo_phone
-from journeys.test_screens import CONTRAST, LONGER, SIZES, THEMES, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
 
 MAKE = """
 const { startOf } = await import('/app/kinds/ready.js');
@@ -38,19 +36,11 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
 def test_a_screen_of_kinds_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, screen: str, at: str
 ) -> None:
-    desk = size(phone, at)
+    size(phone, at)
     phone.open(PLACES[screen])
-    still = screen == "kinds"
-    findings: dict[str, Any] = {"jumps": phone.jumps() if still else []}
+    jumps = phone.jumps() if screen in ("kinds", "inspect") else []
     for fold in phone.page.locator(".kind-rows summary").all()[:1]:
         fold.click()
         phone.page.locator(".kind-rows select").wait_for()
-    findings["measured"] = phone.measured(desk=desk)
-    for theme in THEMES:
-        phone.wear(theme)
-        findings[f"axe, {theme}"] = phone.axe(*([] if at == "phone" else CONTRAST))
-    if not desk:
-        findings["larger"] = phone.cut_off("document.documentElement.style.fontSize = '200%'")
-        phone.page.evaluate("document.documentElement.style.fontSize = ''")
-        findings["longer"] = phone.cut_off(LONGER)
+    findings = {"jumps": jumps, **phone.swept(at)}
     assert {name: found for name, found in findings.items() if found} == {}

@@ -4,20 +4,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from journeys.demo_phone import DemoPhone, demo_phone
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from playwright.sync_api import Route
 
-SIZES = {"phone": (390, 844), "small": (320, 640), "desk": (1280, 800)}
-THEMES = ("light", "dark", "sunlight")
-CONTRAST = ("color-contrast", "color-contrast-enhanced")
-LONGER = """(() => {
-  const walker = document.createTreeWalker(document.querySelector('#page'), 4);
-  const texts = [];
-  while (walker.nextNode()) texts.push(walker.currentNode);
-  for (const text of texts) {
-    const words = text.data.trim();
-    if (/[a-z]{2}/.test(words)) text.data += ` ${words.slice(0, Math.ceil(words.length * 0.4))}`;
-  }
-})()"""
 # Typed inside the page: a busy machine must not make a fast scanner look like slow hands.
 WEDGE = """(text) => {
   for (const key of [...text, 'Enter'])
@@ -71,12 +60,6 @@ def places(phone: DemoPhone) -> dict[str, str]:
     return {name: found.get(path, path) for name, path in SCREENS.items()}
 
 
-def size(phone: DemoPhone, name: str) -> bool:
-    width, height = SIZES[name]
-    phone.page.set_viewport_size({"width": width, "height": height})
-    return name == "desk"
-
-
 @pytest.mark.parametrize("screen", SCREENS)
 def test_the_demo_has_a_place_for_this_screen(places: dict[str, str], screen: str) -> None:
     assert places[screen].startswith("/")
@@ -87,17 +70,26 @@ def test_the_demo_has_a_place_for_this_screen(places: dict[str, str], screen: st
 def test_a_screen_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, places: dict[str, str], screen: str, at: str
 ) -> None:
-    desk = size(phone, at)
+    size(phone, at)
     phone.open(places[screen])
-    findings = {"jumps": phone.jumps(), "measured": phone.measured(desk=desk)}
-    for theme in THEMES:
-        phone.wear(theme)
-        findings[f"axe, {theme}"] = phone.axe(*([] if at == "phone" else CONTRAST))
-    if not desk:
-        findings["larger"] = phone.cut_off("document.documentElement.style.fontSize = '200%'")
-        phone.page.evaluate("document.documentElement.style.fontSize = ''")
-        findings["longer"] = phone.cut_off(LONGER)
+    findings = {"jumps": phone.jumps(), **phone.swept(at)}
     assert {name: found for name, found in findings.items() if found} == {}
+
+
+def test_sync_stands_still_while_the_computer_takes_its_time(
+    phone: DemoPhone, places: dict[str, str]
+) -> None:
+    size(phone, "phone")
+    held: list[Route] = []
+    phone.page.route("**/api/v1/sync", held.append)
+    phone.open("/sync")
+    phone.page.get_by_role("button", name="Sending and fetching").wait_for()
+    thinking = phone.jumps()
+    phone.page.unroute("**/api/v1/sync")
+    for asked in held:
+        asked.continue_()
+    phone.page.get_by_role("button", name="Fetch what is new").wait_for()
+    assert [*thinking, *phone.jumps()] == []
 
 
 @pytest.mark.parametrize("screen", ["part", "holder", "tonight", "find", "more", "settings"])

@@ -1,11 +1,9 @@
 """A run on a phone that is killed, and a run that two phones go at together."""
 
-import os
 import re
-import signal
 from pathlib import Path
 
-from garage import Garage, phone
+from garage import Garage, kill_browser, phone
 from journeys.bench_scene import JOINT, half_way, keep, kept
 from journeys.hands import Hand
 from playwright.sync_api import Browser, BrowserContext, Page, expect
@@ -28,18 +26,6 @@ def synced(page: Page) -> None:
         const store = window.benchStore ?? (window.benchStore = await openStore());
         await store.syncNow() }"""
     )
-
-
-def browser_of(profile: Path) -> int:
-    """The one browser process of a profile."""
-    for entry in Path("/proc").glob("[0-9]*"):
-        try:
-            words = (entry / "cmdline").read_bytes().decode(errors="replace")
-        except OSError:
-            continue
-        if str(profile) in words and "--type=" not in words:
-            return int(entry.name)
-    raise AssertionError("no browser runs on this profile")
 
 
 def go_on(page: Page) -> None:
@@ -91,7 +77,7 @@ def test_killed_after_kept_and_in_the_middle_of_a_press_it_returns_to_the_same_p
     expect(page.locator(".act")).to_contain_text("Confirm 10")
     hand.settle()
     hand.down(hand.middle(page.locator(".act")))
-    os.kill(browser_of(profile), signal.SIGKILL)
+    kill_browser(profile)
     context = phone(PlayerOf(player), profile)  # type: ignore[arg-type]
     page = context.new_page()
     page.goto(f"{workshop.address}/joint/{JOINT}")

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from journeys.demo_phone import DemoPhone, demo_phone
-from journeys.test_screens import CONTRAST, LONGER, SIZES, SPOKEN, THEMES, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from journeys.test_screens import SPOKEN
 from playwright.sync_api import expect
 
 # What is typed into each working, and the headline it must then tell.
@@ -73,16 +73,9 @@ def test_every_working_of_the_list_is_tried_here(phone: DemoPhone) -> None:
 def test_a_working_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, name: str, at: str
 ) -> None:
-    desk = size(phone, at)
+    size(phone, at)
     phone.open(f"/workings/{name}".rstrip("/"))
-    findings: dict[str, Any] = {"jumps": phone.jumps(), "measured": phone.measured(desk=desk)}
-    for theme in THEMES:
-        phone.wear(theme)
-        findings[f"axe, {theme}"] = phone.axe(*([] if at == "phone" else CONTRAST))
-    if not desk:
-        findings["larger"] = phone.cut_off("document.documentElement.style.fontSize = '200%'")
-        phone.page.evaluate("document.documentElement.style.fontSize = ''")
-        findings["longer"] = phone.cut_off(LONGER)
+    findings = {"jumps": phone.jumps(), **phone.swept(at)}
     assert {found: told for found, told in findings.items() if told} == {}
 
 

@@ -1,7 +1,5 @@
 """A browser killed in the middle of an update opens what it had, and gets the new one later."""
 
-import os
-import signal
 import threading
 from collections.abc import Iterator
 from functools import partial
@@ -9,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from garage import phone
+from garage import kill_browser, phone
 from playwright.sync_api import BrowserContext, Page, Playwright
 from pwa.bare import shell
 from pwa.test_worker import VERSION, VERSIONS_KEPT, Pages, Server, Site, opened
@@ -42,18 +40,6 @@ def site(tmp_path: Path) -> Iterator[Any]:
     thread.join()
 
 
-def browser_of(profile: Path) -> int:
-    """The one browser process of a profile."""
-    for entry in Path("/proc").glob("[0-9]*"):
-        try:
-            words = (entry / "cmdline").read_bytes().decode(errors="replace")
-        except OSError:
-            continue
-        if str(profile) in words and "--type=" not in words:
-            return int(entry.name)
-    raise AssertionError("no browser runs on this profile")
-
-
 def first_visit(context: BrowserContext, site: Any) -> Page:
     context.route(
         "**/L/0000001J", lambda route: route.fulfill(content_type="text/html", body=shell())
@@ -75,7 +61,7 @@ def test_a_browser_killed_in_the_middle_of_an_update_has_one_whole_version(
         "() => { navigator.serviceWorker.getRegistration().then((one) => one.update()); }"
     )
     assert Slow.wanted.wait(30)
-    os.kill(browser_of(profile), signal.SIGKILL)
+    kill_browser(profile)
     context = phone(player, profile)
     context.set_offline(True)
     page = context.new_page()

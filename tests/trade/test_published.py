@@ -34,7 +34,6 @@ def test_every_published_group_names_its_source(stem: str, group: frame.Case) ->
 
 
 ELSEWHERE = {
-    "label": "tests/trade/test_reference.py",
     "log": "tests/log/test_reference.py",
     "qr": "tests/labels/test_symbol.py",
 }

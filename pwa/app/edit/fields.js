@@ -7,7 +7,6 @@ import { quantity } from '../../views/things.js';
 export const FORMS = {
   part: ['name', 'kind', 'quantity', 'donor', 'from', 'for', 'thread', 'single_use', 'note'],
   holder: ['name', 'form', 'note'],
-  kind: ['name', 'plural', 'single_use'],
   donor: ['name', 'engine', 'note'],
   build: ['name', 'engine', 'note'],
 };

@@ -1,7 +1,7 @@
 /** One field of a description as it is typed or chosen. */
 
 import { value as saidOf } from '../../log/workshop.js';
-import { Chips, Count, TextField } from '../forms_fields.js';
+import { Chips, Count, TextField, YesNo } from '../forms_fields.js';
 import { fieldWords } from '../frame/before.js';
 import { html, useAnswer } from '../frame/index.js';
 import { Choice } from '../new_thing/choice.js';
@@ -24,12 +24,8 @@ const HowMany = ({ label, value, onChange }) =>
   html`<${Count} label=${label} value=${value ?? 1} most=${9999} onChange=${onChange} />`;
 
 /** @param {any} props */
-function Once({ label, value, onChange }) {
-  const words = ['unsaid', 'yes', 'no'].map((word) => ({ value: word, says: t(`once.${word}`) }));
-  const now = value === true ? 'yes' : value === false ? 'no' : 'unsaid';
-  const pick = (/** @type {string} */ word) => onChange(word === 'unsaid' ? null : word === 'yes');
-  return html`<${Chips} label=${label} value=${now} words=${words} onChange=${pick} />`;
-}
+const Once = ({ label, value, onChange }) =>
+  html`<${YesNo} label=${label} texts="once" value=${value} onChange=${onChange} />`;
 
 /** @param {any} props */
 const Form = ({ label, value, onChange }) =>

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
-import { Chips, TextField } from '../forms_fields.js';
+import { TextField, YesNo } from '../forms_fields.js';
 import { html, Key } from '../frame/index.js';
 import { Choice } from '../new_thing/choice.js';
 import { t } from '../texts/index.js';
@@ -14,6 +14,12 @@ import { Measure, measureSays, Question, Rows } from './rows.js';
 export function Form({ subject, kinds, shown, change }) {
   const text = (/** @type {string} */ name, /** @type {string} */ label, hint = '') =>
     html`<${TextField} id=${name} label=${label} hint=${hint} value=${shown[name]} onChange=${(/** @type {string} */ typed) => change({ [name]: typed })} />`;
+  const yesNo = (
+    /** @type {string} */ name,
+    /** @type {string} */ label,
+    /** @type {string} */ texts,
+  ) =>
+    html`<${YesNo} label=${label} texts=${texts} value=${shown[name]} onChange=${(/** @type {any} */ said) => change({ [name]: said })} />`;
   return html`${!value(subject, 'criteria')?.length && html`<${Start} ...${{ subject, kinds, shown, change }} />`}
     ${text('name', t('form.name'), isThere(subject, kinds, shown.name) ? t('kind.clash') : '')}${text('plural', t('field.plural'))}
     <${Rows} heading=${t('kind.look')} none=${t('kind.look.none')} add=${t('kind.look.add')} rows=${shown.criteria} Row=${Question}
@@ -22,8 +28,8 @@ export function Form({ subject, kinds, shown, change }) {
     <${Rows} heading=${t('kind.measure')} none=${t('kind.measure.none')} add=${t('kind.measure.add')} rows=${shown.measures} Row=${Measure}
       onChange=${(/** @type {any[]} */ measures) => change({ measures })} title=${(/** @type {any} */ row) => row.name || t('kind.measure.new')} says=${measureSays} />
     <section class="stack form"><h2>${t('kind.reasons')}</h2>${['spare', 'machine', 'scrap'].map((word) => text(word, t(`kind.reasons.${word}`), t('kind.parted')))}</section>
-    <${YesNo} label=${t('kind.place')} name="own_place" texts="kind.place" shown=${shown} change=${change} />
-    <${YesNo} label=${t('field.single_use')} name="single_use" texts="once" shown=${shown} change=${change} />
+    ${yesNo('own_place', t('kind.place'), 'kind.place')}
+    ${yesNo('single_use', t('field.single_use'), 'once')}
     <${GoesWith} ...${{ subject, kinds, shown, change }} />`;
 }
 
@@ -45,17 +51,6 @@ function Start({ subject, kinds, shown, change }) {
   return html`<div class="stack"><${Choice} id="ready" label=${t('kind.from')} none=${t('kind.from.none')} more=${t('kind.from.more')} list=${list} heading="kind"
     first=${readyOf(shown.name)?.name} value=${begun} onChange=${begin} />
     <p class="hint">${t('kind.from.hint')}</p></div>`;
-}
-
-/** Yes, no, or not said. @param {any} props */
-function YesNo({ label, name, texts, shown, change }) {
-  const now = shown[name] === true ? 'yes' : shown[name] === false ? 'no' : 'unsaid';
-  const words = ['unsaid', 'yes', 'no'].map((word) => ({
-    value: word,
-    says: t(`${texts}.${word}`),
-  }));
-  return html`<${Chips} label=${label} value=${now} words=${words}
-    onChange=${(/** @type {string} */ word) => change({ [name]: word === 'unsaid' ? null : word === 'yes' })} />`;
 }
 
 /** Kinds that it cannot be fitted without. @param {any} props */

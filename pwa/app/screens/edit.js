@@ -1,4 +1,4 @@
-/** What a part, holder, kind, donor or build is called and said to be, changed field by field. */
+/** What a part, holder, donor or build is called and said to be, changed field by field. */
 
 import { lost } from '../../views/things.js';
 import { useDraft } from '../draft.js';

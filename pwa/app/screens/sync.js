@@ -100,10 +100,11 @@ function Main({ state, onSend }) {
   const far = progress.value
     ? t('sync.going.far', { done: progress.value.done, of: progress.value.of })
     : '';
-  const second = syncing.value ? far : t('sync.now.second', { n: Number(waiting.value) });
-  if (!syncing.value && Number(waiting.value) === 0)
-    return html`<${Dock}><${Key} label=${t('sync.fetch')} onPress=${onSend} /></${Dock}>`;
-  return html`<${Dock}><${Act} label=${t(syncing.value ? 'sync.going' : 'sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
+  const going = syncing.value ? t('sync.going') : '';
+  if (!Number(waiting.value) && !far)
+    return html`<${Dock}><${Key} label=${going || t('sync.fetch')} onPress=${onSend} /></${Dock}>`;
+  const second = going ? far : t('sync.now.second', { n: Number(waiting.value) });
+  return html`<${Dock}><${Act} label=${going || t('sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
 }
 
 /** @param {{state: any}} props */

@@ -3,7 +3,6 @@ export const texts = {
   'edit.title': 'Edit',
   'edit.title.part': 'Edit the part',
   'edit.title.holder': 'Edit the holder',
-  'edit.title.kind': 'Edit the kind',
   'edit.title.donor': 'Edit the donor',
   'edit.title.build': 'Edit the build',
   'edit.nothing': 'nothing is changed yet',

@@ -40,6 +40,14 @@ const all = {
   ...workingsEngine,
 };
 
+/**
+ * Takes in the words of a screen that comes with the screens' pack; its file calls this when it is loaded.
+ * @param {Record<string, Text>} more
+ */
+export function addTexts(more) {
+  Object.assign(all, more);
+}
+
 const plural = new Intl.PluralRules('en');
 const figure = new Intl.NumberFormat(navigator.languages[0]);
 

@@ -1,4 +1,5 @@
 /** A cylinder in section with its volumes to scale, each as a column of the bore. */
+import { deckVolume, gasketVolume } from '../../trade/geometry.js';
 import { convert } from '../../trade/units.js';
 import { html } from '../frame/index.js';
 import { local } from '../run/figures.js';
@@ -15,14 +16,11 @@ const size = (typed, unit) => (typed ? convert(Number(typed.value), typed.unit, 
 
 /** Columns above the piston, in cubic centimetres, from the top. @param {any} given */
 function columnsOf(given) {
-  const area = (Math.PI / 4) * (size(given.bore, 'mm') / 10) ** 2;
   const gasketBore = size(given['gasket-bore'] ?? given.bore, 'mm');
-  const gasket =
-    ((Math.PI / 4) * (gasketBore / 10) ** 2 * size(given['gasket-thickness'], 'mm')) / 10;
   return [
     ['chamber', size(given.chamber, 'cm³')],
-    ['gasket', gasket],
-    ['deck', (area * size(given['piston-below-deck'], 'mm')) / 10],
+    ['gasket', gasketVolume(gasketBore, size(given['gasket-thickness'], 'mm'))],
+    ['deck', deckVolume(size(given.bore, 'mm'), size(given['piston-below-deck'], 'mm'))],
     ['dish', size(given.dish, 'cm³') + size(given['ring-land'], 'cm³')],
   ];
 }

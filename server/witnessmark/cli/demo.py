@@ -24,7 +24,7 @@ def demo(wished: Namespace) -> None:
     """Serve a copy on loopback: that is a secure context, so no certificate is needed."""
     with tempfile.TemporaryDirectory(prefix="witnessmark-demo-") as folder:
         data = Path(folder) / "data"
-        _take_demo(data, Path(folder) / "demo.zip")
+        take_demo(data, Path(folder) / "demo.zip")
         say("This is the demo workshop: an invented engine with invented values.")
         say("What you change in it is gone when it stops.")
         wished.localhost = True
@@ -33,7 +33,7 @@ def demo(wished: Namespace) -> None:
         serve_folder(wished, data, demo=True)
 
 
-def _take_demo(data: Path, packed: Path) -> None:
+def take_demo(data: Path, packed: Path) -> None:
     """Import the demo's entries and pictures as an export file."""
     log = DEMO / "log.jsonl"
     if not log.exists():

@@ -64,6 +64,3 @@ UNIT_WORDS: dict[str, dict[str, str]] = {
     "time": {"s": "second", "min": "minute", "h": "hour"},
 }
 """Quantity → word → the registry's expression for it. "speed" is of turning, rpm in the trade."""
-
-POINT_TO_DIFFERENCE = {"°C": "Δ°C", "°F": "Δ°F"}
-"""A temperature has an offset; the difference of two has none, and a word of its own."""
