@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'a7908ee53903';
+const VERSION = '9f946205e8ed';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
