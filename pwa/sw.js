@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '9f946205e8ed';
+const VERSION = 'd88dfb806edc';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -377,6 +377,7 @@ const SCREEN_FILES = [
   '/views/held.js',
   '/views/holder.js',
   '/views/holder_rows.js',
+  '/views/how_many.js',
   '/views/joint.js',
   '/views/joint_asks.js',
   '/views/joint_lines.js',
@@ -385,6 +386,7 @@ const SCREEN_FILES = [
   '/views/moments.js',
   '/views/near.js',
   '/views/next_piece.js',
+  '/views/own_place.js',
   '/views/part.js',
   '/views/plain.js',
   '/views/programme.js',

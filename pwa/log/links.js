@@ -34,7 +34,13 @@ const FACT_ROLES = Object.freeze([
  */
 export function links(subject) {
   if (subject.hidden) return [];
-  const all = [...described(subject), ...standing(subject), ...left(subject), ...clamped(subject)];
+  const all = [
+    ...described(subject),
+    ...standing(subject),
+    ...left(subject),
+    ...clamped(subject),
+    ...taken(subject),
+  ];
   const once = new Map(
     all
       .filter(([, to]) => typeof to === 'string' && to !== '')
@@ -63,6 +69,13 @@ function standing(subject) {
       .filter((fact) => fact.heading === heading && fact.stands)
       .map((fact) => [role, fact.body[String(key)]]),
   );
+}
+
+/** Single pieces that were taken from a counted part. @param {Subject} subject */
+function taken({ facts }) {
+  return facts
+    .filter(({ heading, struck }) => heading === 'take' && !struck)
+    .flatMap(({ body }) => (body.pieces ?? []).map((/** @type {string} */ to) => ['piece', to]));
 }
 
 /** @param {Subject} subject */

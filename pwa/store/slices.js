@@ -56,7 +56,11 @@ async function part(reader, id) {
     reader.get(id),
     reader.linked(id, 'clamps', 'holds-with'),
   ]);
-  await Promise.all([dress(reader, found ? [found] : []), joined(reader, joints)]);
+  await Promise.all([
+    dress(reader, found ? [found] : []),
+    joined(reader, joints),
+    reader.all(ends(found, 'piece')),
+  ]);
 }
 
 /** @param {Subject} subject newest fact of its places */

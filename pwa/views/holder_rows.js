@@ -30,8 +30,8 @@ function nothing() {
 export function partRow(workshop, id, group) {
   const parts = group.map((each) => piece(id, each));
   const verdicts = nothing();
-  for (const { mark, quantity } of parts) verdicts[mark] = (verdicts[mark] ?? 0) + quantity;
-  const marks = plain.once(parts.map(({ mark }) => mark));
+  const full = parts.filter(({ mark }) => mark !== 'empty');
+  for (const { mark, quantity } of full) verdicts[mark] = (verdicts[mark] ?? 0) + quantity;
   const kind = plain.text(value(group[0] ?? null, 'kind'));
   const several = parts.length > 1;
   const first = /** @type {Piece} */ (parts[0]);
@@ -45,9 +45,15 @@ export function partRow(workshop, id, group) {
     quantity: parts.reduce((sum, { quantity }) => sum + quantity, 0),
     verdicts,
     gone: parts.filter(({ gone }) => gone).length,
-    mark: (marks.length === 1 ? marks[0] : null) ?? 'mixed',
+    mark: markOf(full.length ? full : parts),
     parts,
   };
+}
+
+/** The one mark of all, or mixed. @param {Piece[]} parts */
+function markOf(parts) {
+  const marks = plain.once(parts.map(({ mark }) => mark));
+  return (marks.length === 1 ? marks[0] : null) ?? 'mixed';
 }
 
 /**

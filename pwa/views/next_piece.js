@@ -20,7 +20,7 @@ export function nextPiece(workshop, holder, after = null, kind = null) {
   const alone = asked?.heading === 'part';
   const found = alone ? [asked] : pieces(workshop, holder);
   const wanted = (kind || kindOf(workshop.subject(after ?? ''))) ?? firstKind(found);
-  const same = found.filter((each) => kindOf(each) === wanted);
+  const same = inOrder(found.filter((each) => kindOf(each) === wanted && !emptied(each, alone)));
   const lines = same.map((each, i) => ({
     id: each.id,
     name: plain.text(value(each, 'name')),
@@ -34,6 +34,22 @@ export function nextPiece(workshop, holder, after = null, kind = null) {
     pieces: lines,
     left: lines.filter(({ mark }) => mark === 'look').length,
   };
+}
+
+/** A counted part whose pieces are all single. @param {Subject} part @param {boolean} alone */
+function emptied(part, alone) {
+  return !alone && things.emptied(part);
+}
+
+/**
+ * As they come, then the pieces of each counted part by their numbers.
+ * @param {Subject[]} parts
+ */
+function inOrder(parts) {
+  return plain.sorted(parts, (each) => {
+    const bag = plain.text(value(each, 'bag'));
+    return bag ? [1, bag, plain.whole(value(each, 'number')) ?? 0] : [0];
+  });
 }
 
 /** @param {Subject | null} subject */

@@ -2,6 +2,7 @@
 import { standing, value } from '../log/workshop.js';
 import { isSingleUse } from './held.js';
 import { madeBy, noteLines, photos } from './joint_lines.js';
+import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
 import { latestFirst, summary } from './summary.js';
 import * as things from './things.js';
@@ -30,7 +31,8 @@ export function part(workshop, id) {
     ...things.described(subject),
     name: plain.text(value(subject, 'name')),
     ...things.kind(workshop, subject),
-    quantity: things.quantity(subject),
+    ...counts(subject),
+    own_place: placeOf(workshop, id),
     single_use: isSingleUse(subject, workshop),
     thread: plain.text(value(subject, 'thread')),
     note: plain.text(value(subject, 'note')),
@@ -46,9 +48,19 @@ export function part(workshop, id) {
     strikes: things.strikes(subject),
     lost: things.lost(subject),
     unread: subject?.unread ?? [],
-    next: nextOf(joints, verdict.word, lies.lies.length),
+    next: nextOf(joints, things.emptied(subject) ? 'empty' : verdict.word, lies.lies.length),
     after: { place: ids('place'), verdict: ids('verdict'), fitted: ids('fitted') },
     invented: value(subject, 'invented') === true || joints.some(({ invented }) => invented),
+  };
+}
+
+/** How many, how many of them are single now, and which number it has itself. @param {Subject | null} subject */
+function counts(subject) {
+  return {
+    quantity: things.quantity(subject),
+    single: things.single(subject).length,
+    bag: plain.text(value(subject, 'bag')),
+    number: plain.whole(value(subject, 'number')),
   };
 }
 
@@ -107,6 +119,7 @@ function fitted(workshop, subject) {
       build,
       name: things.nameOf(workshop, build),
       place: plain.text(fact.body.place),
+      reason: plain.text(fact.body.reason),
       ...madeBy(fact),
     };
   });

@@ -1,7 +1,10 @@
 /** What parts and holders have alike: labels, where they lie, verdict, count, history. */
 import { standing, value } from '../log/workshop.js';
+import { emptied } from './how_many.js';
 import { madeBy } from './joint_lines.js';
 import * as plain from './plain.js';
+
+export { emptied, quantity, single } from './how_many.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {plain.Workshop} Workshop */
@@ -106,33 +109,15 @@ export function verdict(subject) {
 }
 
 /**
- * use, spare, machine, scrap; look where nobody judged it yet, ask where two differ.
+ * use, spare, machine, scrap; look where nobody judged it yet, ask where two differ, empty where
+ * all of a counted part are single pieces now.
  * @param {Subject | null} subject
  */
 export function mark(subject) {
+  if (emptied(subject)) return 'empty';
   const { ask, word } = verdict(subject);
   if (ask) return 'ask';
   return word !== null && VERDICTS.includes(word) ? word : 'look';
-}
-
-/**
- * How many: as described, one where nothing is said, plus what was added, less what was taken.
- * Below zero is shown as it is: somebody took more than was there.
- * @param {Subject | null} subject
- */
-export function quantity(subject) {
-  if (!subject) return null;
-  const said = plain.whole(value(subject, 'quantity')) ?? 1;
-  return said + counted(subject, 'add') - counted(subject, 'take');
-}
-
-/**
- * @param {Subject} subject
- * @param {string} heading
- */
-function counted({ facts }, heading) {
-  const found = facts.filter((fact) => fact.heading === heading && fact.struck === null);
-  return found.reduce((sum, { body }) => sum + (plain.whole(body.count) ?? 0), 0);
 }
 
 /**

@@ -147,6 +147,7 @@ export const texts = {
   'mark.machine': 'machine',
   'mark.scrap': 'scrap',
   'mark.look': 'not looked at',
+  'mark.empty': 'all single',
   'mark.ask': 'two verdicts',
   'mark.mixed': 'several verdicts',
   'mark.holder': 'holder',

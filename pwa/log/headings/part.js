@@ -15,6 +15,8 @@ const partFields = shape({
   thread: may(text),
   note: may(text),
   invented: may(truth),
+  bag: may(id),
+  number: may(whole),
 });
 
 /** Shape only. New fields go last and are optional; none is renamed or removed. */

@@ -44,6 +44,9 @@ def _standing(facts: list[Fact]) -> Iterator[tuple[str, str]]:
     for fact in facts:
         if fact["heading"] == "place" and not fact.get("stands") and fact["struck"] is None:
             yield from _to("lay-in", fact["body"].get("in"))
+        if fact["heading"] == "take" and fact["struck"] is None:
+            for piece in fact["body"].get("pieces") or ():
+                yield from _to("piece", piece)
 
 
 def _clamped(subject: Subject) -> Iterator[tuple[str, str]]:

@@ -6,7 +6,7 @@ from typing import Any
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
-from witnessmark.views import plain, things
+from witnessmark.views import how_many, plain, things
 
 MARKS = (*things.VERDICTS, "look", "ask")
 
@@ -16,8 +16,10 @@ def part_row(workshop: Workshop, id_: str, group: list[Subject]) -> dict[str, An
     parts = [_piece(id_, each) for each in group]
     verdicts = dict.fromkeys(MARKS, 0)
     for each in parts:
-        verdicts[each["mark"]] += each["quantity"]
-    marks = plain.once(each["mark"] for each in parts)
+        if each["mark"] != "empty":
+            verdicts[each["mark"]] += each["quantity"]
+    full = [each for each in parts if each["mark"] != "empty"] or parts
+    marks = plain.once(each["mark"] for each in full)
     kind = plain.text(value(group[0], "kind"))
     several = len(parts) > 1
     of_kind = workshop.subject(kind) if kind else None
@@ -42,7 +44,7 @@ def _piece(id_: str, part: Subject) -> dict[str, Any]:
         for each in standing(part, "place")
         if each["body"].get("in") == id_
     ]
-    count = things.quantity(part)
+    count = how_many.quantity(part)
     return {
         "id": part["id"],
         "name": plain.text(value(part, "name")),

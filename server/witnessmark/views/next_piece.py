@@ -6,7 +6,7 @@ from typing import Any
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
-from witnessmark.views import plain, things
+from witnessmark.views import how_many, plain, things
 from witnessmark.views.holder import pieces
 
 
@@ -21,7 +21,8 @@ def next_piece(
     alone = asked is not None and asked["heading"] == "part"
     found = [asked] if asked and alone else pieces(workshop, holder)
     wanted = kind or _kind(workshop.subject(after or "")) or _first_kind(found)
-    same = [each for each in found if _kind(each) == wanted]
+    full = [each for each in found if alone or not how_many.emptied(each)]
+    same = sorted((each for each in full if _kind(each) == wanted), key=_order)
     lines = [
         {"id": each["id"], "name": _name(each), "number": number, "mark": things.mark(each)}
         for number, each in enumerate(same, 1)
@@ -33,6 +34,13 @@ def next_piece(
         "pieces": lines,
         "left": sum(1 for each in lines if each["mark"] == "look"),
     }
+
+
+def _order(part: Subject) -> tuple[int, str, int]:
+    """As they come, then the pieces of each counted part by their numbers."""
+    bag = plain.text(value(part, "bag"))
+    number = plain.whole(value(part, "number"))
+    return (1, bag, number or 0) if bag else (0, "", 0)
 
 
 def _name(subject: Subject) -> str | None:
@@ -68,6 +76,6 @@ def _piece(
         "name": line["name"],
         "number": line["number"],
         "of": len(lines),
-        "quantity": things.quantity(part),
+        "quantity": how_many.quantity(part),
         "verdict": things.verdict(part)["word"],
     }

@@ -6,9 +6,10 @@ from typing import Any
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
-from witnessmark.views import plain, things
+from witnessmark.views import how_many, plain, things
 from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
+from witnessmark.views.own_place import place_of
 from witnessmark.views.summary import latest_first, summary
 
 NOTED = ("note", "photo", "purchase", "add", "take", "reading")
@@ -26,7 +27,8 @@ def part(workshop: Workshop, id_: str) -> dict[str, Any]:
         **things.described(subject),
         "name": plain.text(value(subject, "name")),
         **things.kind(workshop, subject),
-        "quantity": things.quantity(subject),
+        **_counts(subject),
+        "own_place": place_of(workshop, id_),
         "single_use": is_single_use(subject, workshop),
         "thread": plain.text(value(subject, "thread")),
         "note": plain.text(value(subject, "note")),
@@ -42,12 +44,22 @@ def part(workshop: Workshop, id_: str) -> dict[str, Any]:
         "strikes": things.strikes(subject),
         "lost": things.lost(subject),
         "unread": list(subject["unread"]) if subject else [],
-        "next": _next(joints, verdict, lies["lies"]),
+        "next": _next(joints, _word(subject), lies["lies"]),
         "after": {
             heading: [each["id"] for each in standing(subject, heading)]
             for heading in ("place", "verdict", "fitted")
         },
         "invented": value(subject, "invented") is True or any(each["invented"] for each in joints),
+    }
+
+
+def _counts(subject: Subject | None) -> dict[str, Any]:
+    """How many, how many of them are single now, and which number it has itself."""
+    return {
+        "quantity": how_many.quantity(subject),
+        "single": len(how_many.single(subject)),
+        "bag": plain.text(value(subject, "bag")),
+        "number": plain.whole(value(subject, "number")),
     }
 
 
@@ -91,6 +103,7 @@ def _fitted(workshop: Workshop, subject: Subject | None) -> dict[str, Any]:
                 "build": build,
                 "name": things.name_of(workshop, build),
                 "place": plain.text(fact["body"].get("place")),
+                "reason": plain.text(fact["body"].get("reason")),
                 **made_by(fact),
             }
         )
@@ -119,17 +132,22 @@ def _inspections(subject: Subject | None) -> list[dict[str, Any]]:
     ]
 
 
+def _word(subject: Subject | None) -> str | None:
+    """The verdict that decides what is next; nothing is asked of what is single now."""
+    return "empty" if how_many.emptied(subject) else things.verdict(subject)["word"]
+
+
 def _next(
-    joints: list[dict[str, Any]], verdict: dict[str, Any], lies: list[dict[str, Any]]
+    joints: list[dict[str, Any]], word: str | None, lies: list[dict[str, Any]]
 ) -> dict[str, Any]:
     """The one thing to do: go on, inspect, begin, put away, in this order."""
     running = latest_first([each for each in joints if each["state"] in ("running", "not-whole")])
     if running:
         return _do("go-on", running[0])
-    if verdict["word"] is None:
+    if word is None:
         return _do("inspect", None)
     ready = [each for each in joints if each["state"] == "not-begun"]
-    if verdict["word"] in ("use", "spare") and ready:
+    if word in ("use", "spare") and ready:
         return _do("begin", ready[0])
     return _do("none" if lies else "put-away", None)
 

@@ -6,7 +6,7 @@ from typing import Any
 
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
-from witnessmark.views import plain
+from witnessmark.views import how_many, plain
 from witnessmark.views.joint_lines import made_by
 
 VERDICTS = ("use", "spare", "machine", "scrap")
@@ -104,27 +104,16 @@ def verdict(subject: Subject | None) -> dict[str, Any]:
 
 
 def mark(subject: Subject | None) -> str:
-    """use, spare, machine, scrap; look where nobody judged it yet, ask where two differ."""
+    """use, spare, machine, scrap; look where nobody judged it yet, ask where two differ.
+
+    empty where all of a counted part are single pieces now.
+    """
+    if how_many.emptied(subject):
+        return "empty"
     said = verdict(subject)
     if said["ask"]:
         return "ask"
     return said["word"] if said["word"] in VERDICTS else "look"
-
-
-def quantity(subject: Subject | None) -> int | None:
-    """How many: as described, one where nothing is said, plus what was added, less what was taken.
-
-    Below zero is shown as it is: somebody took more than was there.
-    """
-    if subject is None:
-        return None
-    kept = plain.whole(value(subject, "quantity"))
-    count = 1 if kept is None else kept
-    for fact in subject["facts"]:
-        if fact["struck"] is None and fact["heading"] in ("add", "take"):
-            change = plain.whole(fact["body"].get("count")) or 0
-            count += change if fact["heading"] == "add" else -change
-    return count
 
 
 def strikes(subject: Subject | None) -> list[dict[str, Any]]:

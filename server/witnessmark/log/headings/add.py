@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import keep_both
-from witnessmark.log.shapes import Shape, Text, Whole
+from witnessmark.log.shapes import Id, Lines, Shape, Text, Whole
 
 
 class AddSchema(Shape):
@@ -12,6 +12,7 @@ class AddSchema(Shape):
 
     count = Whole(required=True)
     says = Text(allow_none=True)
+    pieces = Lines(Id(), allow_none=True)
 
 
 HEADING = Heading("add", schema=AddSchema, merge=keep_both)

@@ -12,6 +12,7 @@ class FittedSchema(Shape):
 
     build = Id(required=True, allow_none=True)
     place = Text(allow_none=True)
+    reason = Text(allow_none=True)
 
 
 HEADING = Heading("fitted", schema=FittedSchema, merge=one_stands)

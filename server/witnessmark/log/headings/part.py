@@ -21,6 +21,8 @@ class PartFields(Shape):
     thread = Text(allow_none=True)
     note = Text(allow_none=True)
     invented = Truth(allow_none=True)
+    bag = Id(allow_none=True)
+    number = Whole(allow_none=True)
 
 
 class PartSchema(Shape):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import keep_both
-from witnessmark.log.shapes import Shape, Text, Whole
+from witnessmark.log.shapes import Id, Lines, Shape, Text, Whole
 
 
 class TakeSchema(Shape):
@@ -12,6 +12,7 @@ class TakeSchema(Shape):
 
     count = Whole(required=True)
     says = Text(allow_none=True)
+    pieces = Lines(Id(), allow_none=True)
 
 
 HEADING = Heading("take", schema=TakeSchema, merge=keep_both)
