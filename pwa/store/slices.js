@@ -50,6 +50,18 @@ async function joined(reader, joints) {
   return parts;
 }
 
+/** Single pieces taken from a counted part. @param {Reader} reader @param {Subject|null} found */
+async function pieces(reader, found) {
+  const single = await reader.all(ends(found, 'piece'));
+  if (single.length) await dress(reader, single);
+}
+
+/** A donor and the parts that came from it. @param {Reader} reader @param {string} id */
+async function donor(reader, id) {
+  const [, parts] = await Promise.all([reader.get(id), reader.linked(id, 'from-donor')]);
+  await reader.all(parts.flatMap((one) => ends(one, 'of-kind')));
+}
+
 /** @param {Reader} reader @param {string} id */
 async function part(reader, id) {
   const [found, joints] = await Promise.all([
@@ -59,7 +71,7 @@ async function part(reader, id) {
   await Promise.all([
     dress(reader, found ? [found] : []),
     joined(reader, joints),
-    reader.all(ends(found, 'piece')),
+    pieces(reader, found),
   ]);
 }
 
@@ -97,7 +109,7 @@ async function joint(reader, id) {
 }
 
 /** @type {Readonly<Record<string, (reader: Reader, id: string) => Promise<void>>>} */
-const BY_HEADING = Object.freeze({ part, holder, joint });
+const BY_HEADING = Object.freeze({ part, holder, joint, donor });
 
 /** @param {Reader} reader @param {string} code */
 async function code(reader, code) {
@@ -139,6 +151,8 @@ export function slices(core) {
     holderSlice: (id) => about('holder', id),
     /** A joint, the parts it clamps and is held with, and all wrenches. @param {string} id */
     jointSlice: (id) => about('joint', id),
+    /** A donor, the parts that came from it, and their kinds. @param {string} id */
+    donorSlice: (id) => about('donor', id),
     /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
     /** A slice of a part, holder or joint that was read already and still holds, or null. @param {string} heading @param {string} id */

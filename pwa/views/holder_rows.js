@@ -1,5 +1,6 @@
 /** The rows of a holder: how many of a kind, and what is known of them. */
 import { standing, value } from '../log/workshop.js';
+import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
 import * as things from './things.js';
 
@@ -7,7 +8,7 @@ import * as things from './things.js';
 /** @typedef {plain.Workshop} Workshop */
 /**
  * @typedef {{id: string, name: string | null, quantity: number, mark: string,
- *   gone: string | null, lies_ask: boolean}} Piece
+ *   own_place: string | null, gone: string | null, lies_ask: boolean}} Piece
  * @typedef {{id: string | null, heading: string, kind: string | null, name: string | null,
  *   quantity: number, verdicts: Record<string, number>, gone: number, mark: string,
  *   parts: Piece[]}} Row
@@ -28,7 +29,7 @@ function nothing() {
  * @returns {Row}
  */
 export function partRow(workshop, id, group) {
-  const parts = group.map((each) => piece(id, each));
+  const parts = group.map((each) => piece(workshop, id, each));
   const verdicts = nothing();
   const full = parts.filter(({ mark }) => mark !== 'empty');
   for (const { mark, quantity } of full) verdicts[mark] = (verdicts[mark] ?? 0) + quantity;
@@ -57,11 +58,12 @@ function markOf(parts) {
 }
 
 /**
+ * @param {Workshop} workshop
  * @param {string} id
  * @param {Subject} part
  * @returns {Piece}
  */
-function piece(id, part) {
+function piece(workshop, id, part) {
   const places = standing(part, 'place');
   const gone = places.filter(({ body }) => body.in === id).map(({ body }) => plain.text(body.gone));
   return {
@@ -69,6 +71,7 @@ function piece(id, part) {
     name: plain.text(value(part, 'name')),
     quantity: things.quantity(part) ?? 0,
     mark: things.mark(part),
+    own_place: placeOf(workshop, part.id),
     gone: gone.find((each) => each) ?? null,
     lies_ask: plain.once(places.map(({ body }) => plain.text(body.in))).length > 1,
   };

@@ -1,6 +1,7 @@
 /** A part that goes back where it came from: which place is its own, and is another one meant? */
 import { value } from '../log/workshop.js';
 import * as plain from './plain.js';
+import * as things from './things.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {plain.Workshop} Workshop */
@@ -44,4 +45,20 @@ export function compared(own, wanted) {
 function bare(place) {
   const words = place.toLowerCase().match(/[0-9]+|[^0-9\s.,;:_/-]+/g) ?? [];
   return words.map((word) => word.replace(/^0+(?=[0-9])/, '')).join(' ');
+}
+
+/**
+ * What holds fitting a part at a place back until a reason is given: another place than its own,
+ * a verdict against it, or none at all.
+ * @param {Workshop} workshop
+ * @param {string} id
+ * @param {string | null} [wanted]
+ * @returns {string[]}
+ */
+export function heldBack(workshop, id, wanted = null) {
+  const word = things.mark(workshop.subject(id));
+  const against = ['scrap', 'machine'].filter((one) => one === word);
+  const unseen = word === 'look' || word === 'ask' ? ['not-inspected'] : [];
+  const elsewhere = ownPlace(workshop, id, wanted).says === 'elsewhere' ? ['elsewhere'] : [];
+  return [...against, ...unseen, ...elsewhere];
 }

@@ -8,12 +8,14 @@ from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
 from witnessmark.views.code import code
 from witnessmark.views.counted import counted
+from witnessmark.views.donor import donor
 from witnessmark.views.find import find, folded, row
 from witnessmark.views.holder import holder
 from witnessmark.views.joint import joint
 from witnessmark.views.near import distance
 from witnessmark.views.next_piece import next_piece
-from witnessmark.views.own_place import compared, own_place
+from witnessmark.views.next_place import next_places
+from witnessmark.views.own_place import compared, held_back, own_place
 from witnessmark.views.part import part
 from witnessmark.views.tonight import tonight
 
@@ -28,6 +30,8 @@ VIEWS: dict[str, Callable[[Workshop, Given], Any]] = {
     "tonight": lambda w, _: tonight(w),
     "next_piece": lambda w, g: next_piece(w, g["holder"], g.get("after"), g.get("kind")),
     "own_place": lambda w, g: own_place(w, g["id"], g.get("wanted")),
+    "own_place.held_back": lambda w, g: held_back(w, g["id"], g.get("wanted")),
+    "donor": lambda w, g: donor(w, g["id"]),
     "counted": lambda w, g: counted(w, g["id"]),
     "find.row": lambda w, g: row(w, g["id"]),
 }
@@ -41,6 +45,7 @@ RULES: dict[str, Callable[[Given], Any]] = {
     **{name: told(name) for name in VIEWS},
     "find": lambda g: picked(find(g["rows"], g["query"]), g.get("pick")),
     "own_place.compared": lambda g: compared(g["own"], g["wanted"]),
+    "next_place": lambda g: next_places(g["last"], g.get("used")),
     "find.folded": lambda g: folded(g["text"]),
     "near.distance": lambda g: distance(g["one"], g["other"], g["most"]),
     "plain.natural": lambda g: sorted(g["names"], key=plain.natural),

@@ -80,7 +80,8 @@ def part_slice(connection: Connection, workshop: str, part: str) -> Workshop:
     slice_.add([part])
     slice_.back([part], "marks")
     slice_.up([part])
-    slice_.onward([part], *_AROUND_PART, "piece")
+    slice_.onward([part], *_AROUND_PART)
+    slice_.back(slice_.onward([part], "piece"), "marks")
     _joints(slice_, slice_.back([part], *_IN_JOINT))
     return slice_.made()
 

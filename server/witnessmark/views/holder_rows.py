@@ -7,13 +7,14 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import how_many, plain, things
+from witnessmark.views.own_place import place_of
 
 MARKS = (*things.VERDICTS, "look", "ask")
 
 
 def part_row(workshop: Workshop, id_: str, group: list[Subject]) -> dict[str, Any]:
     """One row for the parts of one kind."""
-    parts = [_piece(id_, each) for each in group]
+    parts = [_piece(workshop, id_, each) for each in group]
     verdicts = dict.fromkeys(MARKS, 0)
     for each in parts:
         if each["mark"] != "empty":
@@ -37,7 +38,7 @@ def part_row(workshop: Workshop, id_: str, group: list[Subject]) -> dict[str, An
     }
 
 
-def _piece(id_: str, part: Subject) -> dict[str, Any]:
+def _piece(workshop: Workshop, id_: str, part: Subject) -> dict[str, Any]:
     places = [plain.text(each["body"].get("in")) for each in standing(part, "place")]
     gone = [
         plain.text(each["body"].get("gone"))
@@ -50,6 +51,7 @@ def _piece(id_: str, part: Subject) -> dict[str, Any]:
         "name": plain.text(value(part, "name")),
         "quantity": 0 if count is None else count,
         "mark": things.mark(part),
+        "own_place": place_of(workshop, part["id"]),
         "gone": next((each for each in gone if each), None),
         "lies_ask": len(plain.once(str(each) for each in places)) > 1,
     }

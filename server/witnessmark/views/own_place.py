@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 from witnessmark.log.workshop import Workshop, value
-from witnessmark.views import plain
+from witnessmark.views import plain, things
 
 _WORDS = re.compile(r"[0-9]+|[^0-9\s.,;:_/-]+")
 _ZEROS = re.compile(r"^0+(?=[0-9])")
@@ -38,3 +38,17 @@ def compared(own: str | None, wanted: str | None) -> str:
 def _bare(place: str) -> str:
     words = _WORDS.findall(place.lower())
     return " ".join(_ZEROS.sub("", word) for word in words)
+
+
+def held_back(workshop: Workshop, id_: str, wanted: str | None = None) -> list[str]:
+    """What holds fitting a part at a place back until a reason is given.
+
+    Another place than its own, a verdict against it, or none at all.
+    """
+    word = things.mark(workshop.subject(id_))
+    found = [each for each in ("scrap", "machine") if each == word]
+    if word in ("look", "ask"):
+        found.append("not-inspected")
+    if own_place(workshop, id_, wanted)["says"] == "elsewhere":
+        found.append("elsewhere")
+    return found

@@ -6,12 +6,14 @@ import { nameRow } from '../../../pwa/store/fold.js';
 import { Names } from '../../../pwa/store/names.js';
 import { code } from '../../../pwa/views/code.js';
 import { counted } from '../../../pwa/views/counted.js';
+import { donor } from '../../../pwa/views/donor.js';
 import { find, folded, row } from '../../../pwa/views/find.js';
 import { holder } from '../../../pwa/views/holder.js';
 import { joint } from '../../../pwa/views/joint.js';
 import { distance } from '../../../pwa/views/near.js';
 import { nextPiece } from '../../../pwa/views/next_piece.js';
-import { compared, ownPlace } from '../../../pwa/views/own_place.js';
+import { nextPlaces } from '../../../pwa/views/next_place.js';
+import { compared, heldBack, ownPlace } from '../../../pwa/views/own_place.js';
 import { part } from '../../../pwa/views/part.js';
 import { natural, sorted } from '../../../pwa/views/plain.js';
 import { tonight } from '../../../pwa/views/tonight.js';
@@ -112,6 +114,8 @@ export const views = {
   tonight: (w) => tonight(w),
   next_piece: (w, g) => nextPiece(w, g.holder, g.after, g.kind),
   own_place: (w, g) => ownPlace(w, g.id, g.wanted),
+  'own_place.held_back': (w, g) => heldBack(w, g.id, g.wanted),
+  donor: (w, g) => donor(w, g.id),
   counted: (w, g) => counted(w, g.id),
   'find.row': (w, g) => alsoOnThePhone(w, row(w, g.id), g.id),
 };
@@ -124,6 +128,7 @@ export const rules = {
   ...Object.fromEntries(told),
   find: (g) => picked(find(g.rows, g.query), g.pick),
   'own_place.compared': (g) => compared(g.own, g.wanted),
+  next_place: (g) => nextPlaces(g.last, g.used),
   'find.folded': (g) => folded(g.text),
   'near.distance': (g) => distance(g.one, g.other, g.most),
   'plain.natural': (g) => sorted(g.names, natural),
