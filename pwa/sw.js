@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'd88dfb806edc';
+const VERSION = 'c3238a507a19';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -104,6 +104,7 @@ const SHELL_FILES = [
   '/log/headings/pull.js',
   '/log/headings/purchase.js',
   '/log/headings/reading.js',
+  '/log/headings/set.js',
   '/log/headings/sheet.js',
   '/log/headings/step.js',
   '/log/headings/strike_out.js',

@@ -6,6 +6,7 @@ from typing import Any
 from vector_rules.story import picked, workshop
 from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
+from witnessmark.views.chosen import chosen
 from witnessmark.views.code import code
 from witnessmark.views.counted import counted
 from witnessmark.views.donor import donor
@@ -17,6 +18,7 @@ from witnessmark.views.next_piece import next_piece
 from witnessmark.views.next_place import next_places
 from witnessmark.views.own_place import compared, held_back, own_place
 from witnessmark.views.part import part
+from witnessmark.views.pool import pool
 from witnessmark.views.tonight import tonight
 
 Given = dict[str, Any]
@@ -33,6 +35,8 @@ VIEWS: dict[str, Callable[[Workshop, Given], Any]] = {
     "own_place.held_back": lambda w, g: held_back(w, g["id"], g.get("wanted")),
     "donor": lambda w, g: donor(w, g["id"]),
     "counted": lambda w, g: counted(w, g["id"]),
+    "pool": lambda w, g: pool(w, g["id"], g.get("own")),
+    "chosen": lambda w, g: chosen(w, g["id"]),
     "find.row": lambda w, g: row(w, g["id"]),
 }
 

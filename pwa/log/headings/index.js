@@ -20,6 +20,7 @@ import { heading as place } from './place.js';
 import { heading as pull } from './pull.js';
 import { heading as purchase } from './purchase.js';
 import { heading as reading } from './reading.js';
+import { heading as set } from './set.js';
 import { heading as sheet } from './sheet.js';
 import { heading as step } from './step.js';
 import { heading as strikeOut } from './strike_out.js';
@@ -52,6 +53,7 @@ export const headings = collected([
   pull,
   purchase,
   reading,
+  set,
   sheet,
   step,
   strikeOut,

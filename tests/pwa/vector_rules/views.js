@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { subject, Workshop } from '../../../pwa/log/workshop.js';
 import { nameRow } from '../../../pwa/store/fold.js';
 import { Names } from '../../../pwa/store/names.js';
+import { chosen } from '../../../pwa/views/chosen.js';
 import { code } from '../../../pwa/views/code.js';
 import { counted } from '../../../pwa/views/counted.js';
 import { donor } from '../../../pwa/views/donor.js';
@@ -16,6 +17,7 @@ import { nextPlaces } from '../../../pwa/views/next_place.js';
 import { compared, heldBack, ownPlace } from '../../../pwa/views/own_place.js';
 import { part } from '../../../pwa/views/part.js';
 import { natural, sorted } from '../../../pwa/views/plain.js';
+import { pool } from '../../../pwa/views/pool.js';
 import { tonight } from '../../../pwa/views/tonight.js';
 
 const here = new URL('../../vector_rules/workshops.json', import.meta.url);
@@ -117,6 +119,8 @@ export const views = {
   'own_place.held_back': (w, g) => heldBack(w, g.id, g.wanted),
   donor: (w, g) => donor(w, g.id),
   counted: (w, g) => counted(w, g.id),
+  pool: (w, g) => pool(w, g.id, g.own),
+  chosen: (w, g) => chosen(w, g.id),
   'find.row': (w, g) => alsoOnThePhone(w, row(w, g.id), g.id),
 };
 const told = Object.entries(views).map(([name, view]) => [

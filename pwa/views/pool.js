@@ -1,0 +1,92 @@
+/** Which pieces of a kind may be used, what they measure, and which are held off and why. */
+import { standing, value } from '../log/workshop.js';
+import { placeOf } from './own_place.js';
+import * as plain from './plain.js';
+import { measuresOf, sizeOf } from './sizes.js';
+import * as things from './things.js';
+
+/** @typedef {import('../log/values.js').Subject} Subject */
+/** @typedef {plain.Workshop} Workshop */
+
+/**
+ * The pool of a kind over all donors and the shelf.
+ * @param {Workshop} workshop
+ * @param {string} kind
+ * @param {string | null} [own] the set that is being chosen; its own pieces are not held off
+ */
+export function pool(workshop, kind, own = null) {
+  const found = workshop.subject(kind);
+  const measures = measuresOf(found);
+  const taken = inSets(workshop, own);
+  const parts = workshop
+    .all('part')
+    .filter((part) => value(part, 'kind') === kind && !things.emptied(part));
+  const lines = parts.map((part) => line(workshop, part, measures, taken));
+  const all = plain.sorted(lines, ({ name, id }) => [plain.natural(name), id]);
+  return {
+    kind,
+    name: plain.text(value(found, 'name')),
+    plural: plain.text(value(found, 'plural')),
+    measures,
+    pieces: all.filter(({ why }) => why === null),
+    off: all.filter(({ why }) => why !== null),
+  };
+}
+
+/**
+ * Which standing set a piece is in, by piece.
+ * @param {Workshop} workshop
+ * @param {string | null} own
+ */
+function inSets(workshop, own) {
+  /** @type {Map<string, string>} */
+  const taken = new Map();
+  for (const set of workshop.all('set').filter(({ id }) => id !== own)) {
+    for (const { part } of plain.mappings(value(set, 'pieces'))) taken.set(part, set.id);
+  }
+  return taken;
+}
+
+/**
+ * @param {Workshop} workshop
+ * @param {Subject} part
+ * @param {import('./sizes.js').Measure[]} measures
+ * @param {Map<string, string>} taken
+ */
+function line(workshop, part, measures, taken) {
+  const sizes = measures.map((measure) => {
+    const found = sizeOf(part, measure);
+    return found && { size: found.size, decimals: found.decimals };
+  });
+  const donor = plain.text(value(part, 'donor'));
+  const set = taken.get(part.id) ?? null;
+  return {
+    id: part.id,
+    name: plain.text(value(part, 'name')),
+    donor: donor && { id: donor, name: things.nameOf(workshop, donor) },
+    verdict: things.mark(part),
+    own_place: placeOf(workshop, part.id),
+    sizes,
+    set: set && { id: set, name: things.nameOf(workshop, set) },
+    why: whyNot(part, set, sizes),
+  };
+}
+
+/**
+ * @param {Subject} part
+ * @param {string | null} set
+ * @param {unknown[]} sizes
+ * @returns {string | null}
+ */
+function whyNot(part, set, sizes) {
+  const mark = things.mark(part);
+  if (mark !== 'use' && mark !== 'spare') return WHY[mark] ?? 'not-inspected';
+  if (things.quantity(part) !== 1) return 'counted';
+  if (standing(part, 'fitted').some(({ body }) => plain.text(body.build))) return 'fitted';
+  if (set !== null) return 'in-set';
+  if (standing(part, 'place').some(({ body }) => plain.text(body.gone))) return 'away';
+  return sizes.some(Boolean) ? null : 'no-reading';
+}
+
+/** @type {Readonly<Record<string, string>>} */
+const WHY = Object.freeze({ scrap: 'scrap', machine: 'machine', ask: 'two-verdicts' });

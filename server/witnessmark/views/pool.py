@@ -1,0 +1,83 @@
+"""Which pieces of a kind may be used, what they measure, and which are held off and why."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from witnessmark.log.values import Subject
+from witnessmark.log.workshop import Workshop, standing, value
+from witnessmark.views import how_many, plain, things
+from witnessmark.views.own_place import place_of
+from witnessmark.views.sizes import measures_of, size_of
+
+_WHY = {"scrap": "scrap", "machine": "machine", "ask": "two-verdicts"}
+
+
+def pool(workshop: Workshop, kind: str, own: str | None = None) -> dict[str, Any]:
+    """The pool of a kind over all donors and the shelf.
+
+    own: the set that is being chosen; its own pieces are not held off.
+    """
+    found = workshop.subject(kind)
+    measures = measures_of(found)
+    taken = _in_sets(workshop, own)
+    lines = [
+        _line(workshop, part, measures, taken)
+        for part in workshop.all("part")
+        if value(part, "kind") == kind and not how_many.emptied(part)
+    ]
+    lines.sort(key=lambda line: (plain.natural(line["name"]), line["id"]))
+    return {
+        "kind": kind,
+        "name": plain.text(value(found, "name")),
+        "plural": plain.text(value(found, "plural")),
+        "measures": measures,
+        "pieces": [line for line in lines if line["why"] is None],
+        "off": [line for line in lines if line["why"] is not None],
+    }
+
+
+def _in_sets(workshop: Workshop, own: str | None) -> dict[str, str]:
+    """Which standing set a piece is in, by piece."""
+    return {
+        plain.as_id(each.get("part")): found["id"]
+        for found in workshop.all("set")
+        if found["id"] != own
+        for each in plain.mappings(value(found, "pieces"))
+    }
+
+
+def _line(
+    workshop: Workshop, part: Subject, measures: list[dict[str, Any]], taken: dict[str, str]
+) -> dict[str, Any]:
+    found = [size_of(part, measure) for measure in measures]
+    sizes = [each and {name: each[name] for name in ("size", "decimals")} for each in found]
+    donor, held = plain.text(value(part, "donor")), taken.get(part["id"])
+    return {
+        "id": part["id"],
+        "name": plain.text(value(part, "name")),
+        "donor": {"id": donor, "name": things.name_of(workshop, donor)} if donor else None,
+        "verdict": things.mark(part),
+        "own_place": place_of(workshop, part["id"]),
+        "sizes": sizes,
+        "set": {"id": held, "name": things.name_of(workshop, held)} if held else None,
+        "why": _why_not(part, held, sizes),
+    }
+
+
+def _why_not(part: Subject, held: str | None, sizes: list[Any]) -> str | None:
+    mark = things.mark(part)
+    if mark not in ("use", "spare"):
+        return _WHY.get(mark, "not-inspected")
+    found = {
+        "counted": how_many.quantity(part) != 1,
+        "fitted": _says(part, "fitted", "build"),
+        "in-set": held is not None,
+        "away": _says(part, "place", "gone"),
+        "no-reading": not any(sizes),
+    }
+    return next((why for why, true in found.items() if true), None)
+
+
+def _says(part: Subject, heading: str, name: str) -> bool:
+    return any(plain.text(each["body"].get(name)) for each in standing(part, heading))
