@@ -35,8 +35,14 @@ const routes = [
   ['/move/:id', 'move'],
   ['/wrenches', 'wrenches'],
   ['/wrench/:id', 'wrenches'],
+  ['/strip', 'strip'],
+  ['/donors', 'donors'],
+  ['/donor/:id', 'donor'],
+  ['/fit/:id', 'fit'],
   ['/kinds', 'kinds'],
   ['/kind/:id', 'kind'],
+  ['/sets', 'sets'],
+  ['/set/:id', 'set'],
   ['/workings', 'workings'],
   ['/workings/:name', 'working'],
 ];
@@ -46,6 +52,7 @@ const without = new Set([
   'bind',
   'choose',
   'edit',
+  'fit',
   'inspect',
   'joint',
   'joint_edit',
@@ -53,7 +60,9 @@ const without = new Set([
   'move',
   'new',
   'reading',
+  'set',
   'strike',
+  'strip',
   'wrench',
 ]);
 

@@ -33,23 +33,47 @@ export function counted(workshop, id) {
 
 /**
  * The pieces that become single next: the lowest numbers that are counted. A piece has the same id
- * on every device, so two that make it make one.
+ * on every device, so two that make it make one; one that went back is struck out for good, and
+ * its number gets another id.
  * @param {Subject | null} subject
  * @param {number} left
  * @param {string[]} out
  */
 function toMake(subject, left, out) {
   const made = [];
+  const ever = everTaken(subject);
+  const numbers = out.map((id) => numberOf(subject, id));
   const whole = !plain.text(value(subject, 'bag')) && left + out.length >= 2 && left <= MOST;
   for (let number = 1; whole && made.length < left; number += 1) {
-    const id = pieceId(subject, number);
-    if (!out.includes(id)) made.push({ id, number, name: nameOf(subject, number) });
+    if (numbers.includes(number)) continue;
+    made.push({ id: freshId(subject, number, ever), number, name: nameOf(subject, number) });
   }
   return made;
 }
 
-/** @param {Subject | null} subject @param {number} number */
-const pieceId = (subject, number) => `${subject?.id}-${number}`;
+/** Every piece that was taken by name, once. @param {Subject | null} subject */
+function everTaken(subject) {
+  const taken = subject?.facts.filter(({ heading, struck }) => heading === 'take' && !struck) ?? [];
+  return plain.once(taken.flatMap(({ body }) => plain.texts(body.pieces)));
+}
+
+/** @param {Subject | null} subject @param {number} number @param {string[]} ever */
+function freshId(subject, number, ever) {
+  const first = `${subject?.id}-${number}`;
+  let id = first;
+  for (let round = 2; ever.includes(id); round += 1) id = `${first}.${round}`;
+  return id;
+}
+
+/** The number of a piece by its id. @param {Subject | null} subject @param {string} id */
+function numberOf(subject, id) {
+  const [own, rest = ''] = [
+    id.slice(0, subject?.id.length),
+    id.slice((subject?.id.length ?? 0) + 1),
+  ];
+  const digits = /^([1-9][0-9]{0,5})(\.[0-9]+)?$/.exec(rest)?.[1];
+  return own === subject?.id && digits ? Number(digits) : null;
+}
 
 /** @param {Subject | null} subject @param {number} number */
 const nameOf = (subject, number) =>
@@ -114,9 +138,11 @@ const places = (subject) =>
  * @param {string[]} out
  */
 function judgedBack(workshop, subject, out) {
-  const taken = subject?.facts.filter(({ heading, struck }) => heading === 'take' && !struck) ?? [];
-  const once = plain.once(taken.flatMap(({ body }) => plain.texts(body.pieces)));
-  return once.filter((id) => !out.includes(id) && told(workshop.subject(id)));
+  const single = out.map((id) => numberOf(subject, id));
+  return everTaken(subject)
+    .filter((id) => !out.includes(id) && told(workshop.subject(id)))
+    .map((id) => ({ id, number: numberOf(subject, id) }))
+    .filter(({ number }) => !single.includes(number));
 }
 
 /** @param {Subject | null} piece */

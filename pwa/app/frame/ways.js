@@ -51,6 +51,10 @@ const Way = ({ href, icon, label }) => html`<${Key} href=${href} icon=${icon} la
 const EditWay = ({ id }) =>
   html`<${Key} className="second-act press wide" href=${`/edit/${id}`} icon="i-type" label=${t('way.edit')} />`;
 
+/** Where it is fitted. @param {{id: string}} props */
+const FitWay = ({ id }) =>
+  html`<${Key} className="second-act press wide" href=${`/fit/${id}`} icon="i-home" label=${t('way.fit')} />`;
+
 /** Workings that are kept on this record in one tap. @param {{id: string}} props */
 const WorkWay = ({ id }) =>
   html`<${Key} className="second-act press wide" href=${`/workings?about=${id}`} icon="i-workings" label=${t('way.work-out')} />`;
@@ -66,7 +70,7 @@ export function PartWays({ part }) {
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
     <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
-    ${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
+    <${FitWay} id=${id} />${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
 }
 
 /** @param {{holder: any}} props */

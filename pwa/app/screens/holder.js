@@ -36,7 +36,14 @@ const rowWords = (row) =>
   [
     row.heading === 'holder' ? t('row.holder') : countWords(row.verdicts),
     row.gone > 0 ? t('count.gone', { n: row.gone }) : '',
+    row.id && row.parts[0]?.own_place ? t('row.own', { place: row.parts[0].own_place }) : '',
   ]
+    .filter(Boolean)
+    .join(', ');
+
+/** @param {any} one */
+const pieceWords = (one) =>
+  [one.gone || t(`mark.${one.mark}`), one.own_place && t('row.own', { place: one.own_place })]
     .filter(Boolean)
     .join(', ');
 
@@ -45,7 +52,7 @@ function Many({ row }) {
   const [open, setOpen] = useState(false);
   return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
     <${Icon} name=${iconOf(row)} /><span class="says"><b>${row.name}</b><span class="soft">${rowWords(row)}</span></span><span class="fig">${row.quantity}</span></button>
-    ${open && html`<ul>${row.parts.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${one.gone || t(`mark.${one.mark}`)} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
+    ${open && html`<ul>${row.parts.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${pieceWords(one)} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
 }
 
 /** Holders inside it with their form, so that a tray looks like one. @param {any} holder @param {any} workshop */

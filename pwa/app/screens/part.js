@@ -1,5 +1,6 @@
 /** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
 import { part as partView } from '../../views/part.js';
+import { Counted } from '../counted/counted.js';
 import { day } from '../dates.js';
 import { Asks } from '../frame/asks.js';
 import { Fact, Places, Standing } from '../frame/facts.js';
@@ -76,11 +77,12 @@ function Facts({ part }) {
   const { from, lies, fitted, thread, single_use: once } = part;
   const fitting = fitted.map(
     (/** @type {any} */ one) =>
-      html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${one.place} />`,
+      html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${[one.place, one.reason].filter(Boolean).join(': ')} />`,
   );
   return html`<dl class="sheet facts">
     ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}
     ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
+    ${part.own_place && html`<${Fact} says=${t('fact.own')} name=${part.own_place} />`}
     ${part.for.place && html`<${Fact} says=${t('fact.for')} name=${part.for.place} rest=${part.for.name} />`}${fitting}
     ${thread && html`<${Fact} says=${t('fact.thread')} name=${thread} />`}
     ${once && html`<${Fact} says=${t('fact.once')} name=${t('fact.once.says')} />`}
@@ -101,10 +103,10 @@ function Tightened({ part }) {
     ${inOrder(part.joints).map((joint) => html`<${JointCard} key=${joint.id} joint=${joint} />`)}`;
 }
 
-/** @param {{part: any, store: any}} props */
-function Record({ part, store }) {
+/** @param {{part: any, store: any, workshop: any}} props */
+function Record({ part, store, workshop }) {
   return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
-    <div class="right"><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
+    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
     <${PartWays} part=${part} /><${History} of=${part} /></div>`;
 }
 
@@ -126,7 +128,7 @@ export function screen({ params, store }) {
   const shown =
     part &&
     (part.here && !part.hidden
-      ? html`<${Record} part=${part} store=${store} />`
+      ? html`<${Record} part=${part} store=${store} workshop=${workshop} />`
       : html`<${NotHere} part=${part} />`);
   return html`<${Page} title=${part?.name ?? ''} code=${part?.codes?.[0]} back=${{ to: '/scan', says: t('doors.scan') }} demo=${part?.invented} ready=${state === 'ready'}>
     ${shown ?? html`<div class="left"><${Wait} /></div>`}</${Page}>`;

@@ -1,5 +1,9 @@
 /** Texts of the kinds: their list, their form, names of the drawings. */
 export const texts = {
+  'more.strip': 'Strip a donor',
+  'more.strip.says': 'bag and label, part after part',
+  'more.donors': 'Donors',
+  'more.donors.says': 'what came from which',
   'more.kinds': 'Kinds',
   'more.kinds.says': 'what to look at, what to measure',
   'way.kind': 'Kind: {name}',

@@ -1,5 +1,7 @@
 /** Words of the part and holder records, and of find. */
 export const texts = {
+  'more.sets': 'Sets',
+  'more.sets.says': 'pieces chosen to go together',
   'record.nameless': 'No name yet',
   'record.pieces': { one: 'one piece', other: '{n} pieces' },
   'record.tightened': 'How it is tightened',
@@ -107,6 +109,9 @@ export const texts = {
   'way.label': 'Labels',
   'way.joint': 'Add a joint',
   'way.edit': 'Edit',
+  'way.fit': 'Fit or take off',
+  'fact.own': 'Goes back to',
+  'row.own': 'goes back to {place}',
   'photo.keeping': 'Keeping it',
   'photo.kept': 'Photo kept.',
   'photo.unread': 'This picture could not be read. Take it again, or choose another one.',

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from typing import Any
 
 from witnessmark.log.values import Subject
@@ -12,6 +13,7 @@ from witnessmark.views import how_many, plain, things
 # More pieces than anybody judges one by one are not made at once.
 MOST = 400
 SEVERAL = 2
+_PIECE = re.compile(r"([1-9][0-9]{0,5})(\.[0-9]+)?")
 
 
 def counted(workshop: Workshop, id_: str) -> dict[str, Any]:
@@ -37,21 +39,49 @@ def counted(workshop: Workshop, id_: str) -> dict[str, Any]:
 def _make(subject: Subject | None, left: int, out: list[str]) -> list[dict[str, Any]]:
     """The pieces that become single next: the lowest numbers that are counted.
 
-    A piece has the same id on every device, so two that make it make one.
+    A piece has the same id on every device, so two that make it make one; one that went back is
+    struck out for good, and its number gets another id.
     """
     made: list[dict[str, Any]] = []
     single = plain.text(value(subject, "bag")) is not None
     if subject is None or single or left + len(out) < SEVERAL or left > MOST:
         return made
     name = plain.text(value(subject, "name"))
+    ever = _ever_taken(subject)
+    numbers = {_number(subject, id_) for id_ in out}
     number = 0
     while len(made) < left:
         number += 1
-        id_ = f"{subject['id']}-{number}"
-        if id_ not in out:
+        if number not in numbers:
             said = f"{name} {number}" if name else str(number)
-            made.append({"id": id_, "number": number, "name": said})
+            made.append({"id": _fresh(subject, number, ever), "number": number, "name": said})
     return made
+
+
+def _ever_taken(subject: Subject | None) -> list[str]:
+    """Every piece that was taken by name, once."""
+    return plain.once(
+        id_
+        for each in (subject["facts"] if subject else ())
+        if each["heading"] == "take" and each["struck"] is None
+        for id_ in plain.texts(each["body"].get("pieces"))
+    )
+
+
+def _fresh(subject: Subject, number: int, ever: list[str]) -> str:
+    first = f"{subject['id']}-{number}"
+    id_, round_ = first, 1
+    while id_ in ever:
+        round_ += 1
+        id_ = f"{first}.{round_}"
+    return id_
+
+
+def _number(subject: Subject | None, id_: str) -> int | None:
+    """The number of a piece by its id."""
+    own = subject["id"] if subject else ""
+    found = _PIECE.fullmatch(id_[len(own) + 1 :])
+    return int(found[1]) if found and id_[: len(own)] == own else None
 
 
 def _line(workshop: Workshop, subject: Subject | None, id_: str) -> dict[str, Any]:
@@ -105,15 +135,16 @@ def _places(subject: Subject | None) -> list[str]:
     )
 
 
-def _judged_back(workshop: Workshop, subject: Subject | None, out: list[str]) -> list[str]:
+def _judged_back(
+    workshop: Workshop, subject: Subject | None, out: list[str]
+) -> list[dict[str, Any]]:
     """Pieces counted together again on one device and judged or told of on another.
 
     Nothing is lost, and somebody has to say that they are single.
     """
-    taken = plain.once(
-        id_
-        for each in (subject["facts"] if subject else ())
-        if each["heading"] == "take" and each["struck"] is None
-        for id_ in plain.texts(each["body"].get("pieces"))
-    )
-    return [id_ for id_ in taken if id_ not in out and _told(workshop.subject(id_))]
+    single = {_number(subject, id_) for id_ in out}
+    return [
+        {"id": id_, "number": _number(subject, id_)}
+        for id_ in _ever_taken(subject)
+        if id_ not in out and _told(workshop.subject(id_)) and _number(subject, id_) not in single
+    ]

@@ -1,0 +1,86 @@
+/** A donor: what came from it, how it was judged, what was paid, and the way to strip on. */
+
+import { useState } from 'preact/hooks';
+import { donor as donorView } from '../../views/donor.js';
+import { Fact } from '../frame/facts.js';
+import { Act, Dock, html, Icon, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { Notes } from '../frame/notes.js';
+import { Row } from '../frame/row.js';
+import { hasIcon } from '../icons.js';
+import '../texts/strip.js';
+import { t } from '../texts/index.js';
+import { local } from '../values.js';
+
+const BACK = { to: '/donors', says: t('form.back') };
+const WORDS = ['use', 'spare', 'machine', 'scrap', 'look', 'ask'];
+
+/** @param {{params: {id: string}, store: any}} props */
+export function screen({ params, store }) {
+  const { workshop } = useSlice(store, (s) => s.donorSlice(params.id), [params.id]);
+  if (!workshop)
+    return html`<${Page} title=${t('donor.list')} back=${BACK} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  const donor = donorView(workshop, params.id);
+  if (donor.heading !== 'donor' || donor.hidden)
+    return html`<${Page} title=${t('donor.not-here')} back=${BACK}><div class="left"><h1 tabindex="-1" class="gone">${t('donor.not-here')}</h1><${Missing} says=${t('donor.not-here')} /></div></${Page}>`;
+  const n = donor.counts.parts;
+  return html`<${Page} title=${donor.name ?? ''} back=${BACK} now="more"><div class="left">
+    <section class="id"><h1 tabindex="-1">${donor.name || t('record.nameless')}</h1><p class="where">${[t('donor.parts', { n }), verdictWords(donor.counts)].filter(Boolean).join(': ')}</p></section>
+    <${Facts} donor=${donor} />
+    <${Dock}><${Act} href=${`/strip?donor=${donor.id}`} label=${t('donor.strip')} second=${t('donor.strip.second', { n })} /></${Dock}></div>
+    <div class="right"><div class="sect"><h2>${t('donor.came')}</h2></div><${Came} rows=${donor.rows} />
+    <${Notes} of=${donor} />
+    <div class="pair"><${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
+}
+
+/** "3 use, 1 scrap". @param {any} counts */
+const verdictWords = (counts) =>
+  WORDS.filter((word) => counts[word] > 0)
+    .map((word) => t(`count.${word}`, { n: counts[word] }))
+    .join(', ');
+
+/** @param {{donor: any}} props */
+function Facts({ donor }) {
+  const { engine, bought, note, paid, counts } = donor;
+  const prices = paid.map((/** @type {any} */ one) =>
+    one.price
+      ? [`${local(one.price.value)} ${one.price.unit}`, one.seller].filter(Boolean).join(', ')
+      : t('donor.paid.none'),
+  );
+  const rows = [
+    engine && html`<${Fact} says=${t('donor.engine')} name=${engine} />`,
+    counts.look > 0 &&
+      html`<${Fact} says=${t('donor.look')} name=${t('count.look', { n: counts.look })} />`,
+    bought && html`<${Fact} says=${t('donor.bought')} name=${bought} />`,
+    ...paid.map(
+      (/** @type {any} */ one, /** @type {number} */ at) =>
+        html`<${Fact} key=${one.id} says=${t('donor.paid')} name=${prices[at]} rest=${one.name} />`,
+    ),
+    note && html`<${Fact} says=${t('fact.note')} rest=${note} />`,
+  ].filter(Boolean);
+  return rows.length > 0 && html`<dl class="sheet facts">${rows}</dl>`;
+}
+
+/** @param {{rows: any[]}} props */
+function Came({ rows }) {
+  if (!rows.length) return html`<p class="soft">${t('donor.came.none')}</p>`;
+  return html`<ul class="sheet">${rows.map((row) =>
+    row.id
+      ? html`<li key=${row.id}><${Row} href=${`/part/${row.id}`} icon=${iconOf(row)} name=${row.name} says=${partWords(row.parts[0], row.from[0])} figure=${row.quantity} /></li>`
+      : html`<${Many} key=${row.kind} row=${row} />`,
+  )}</ul>`;
+}
+
+/** @param {any} one @param {string | null} from */
+const partWords = (one, from) =>
+  [t(`mark.${one.mark}`), from && t('donor.from', { places: from })].filter(Boolean).join(', ');
+
+/** @param {any} row */
+const iconOf = (row) => (hasIcon(`v-${row.mark}`) ? `v-${row.mark}` : 'i-part');
+
+/** Several parts of one kind: the row opens to each of them. @param {{row: any}} props */
+function Many({ row }) {
+  const [open, setOpen] = useState(false);
+  return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
+    <${Icon} name=${iconOf(row)} /><span class="says"><b>${row.name}</b><span class="soft">${verdictWords(row.verdicts)}</span></span><span class="fig">${row.quantity}</span></button>
+    ${open && html`<ul>${row.parts.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${partWords(one, row.from[at])} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
+}
