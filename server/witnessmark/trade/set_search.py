@@ -7,12 +7,14 @@ A box is left as soon as it costs more than the best so far.
 
 from __future__ import annotations
 
-from bisect import insort
-from dataclasses import dataclass
+from bisect import bisect
+from dataclasses import dataclass, field
 
+from witnessmark.trade.set_bounds import least_after
 from witnessmark.trade.set_pick import Pool, picked
 
 _HAIR = 1e-9
+_MOST_BOXES = 64
 
 
 @dataclass(slots=True)
@@ -22,8 +24,12 @@ class _Search:
     """The pieces in the order of each measure."""
     ranks: dict[int, int]
     """Where each piece stands in the order of the last measure."""
+    least: list[float]
+    """What the measures after each one cost at the least."""
     cost: float = float("inf")
     rank: tuple[float, int, list[int]] | None = None
+    boxes: list[list[int]] = field(default_factory=list)
+    """Cheapest boxes not yet asked which of them make the set."""
 
 
 def cheapest(pool: Pool) -> list[int]:
@@ -37,8 +43,10 @@ def cheapest(pool: Pool) -> list[int]:
     """
     places = range(len(pool.wear))
     orders = [sorted(places, key=column.__getitem__) for column in pool.columns]
-    search = _Search(pool, orders, {each: rank for rank, each in enumerate(orders[-1])})
+    ranks = {each: rank for rank, each in enumerate(orders[-1])}
+    search = _Search(pool, orders, ranks, least_after(pool, orders))
     _descend(search, 0, orders[0], 0.0)
+    _settle(search)
     return search.rank[2] if search.rank else []
 
 
@@ -46,7 +54,7 @@ def _descend(search: _Search, level: int, members: list[int], so_far: float) -> 
     """members: in the order of this level's measure."""
     last = len(search.pool.columns) - 1
     if level == last:
-        _scan(search, members, so_far)
+        _scan(search, members, so_far, None)
     elif level + 1 == last:
         _sweep(search, level, members, so_far)
     else:
@@ -63,7 +71,7 @@ def _narrowest_first(search: _Search, level: int, members: list[int], so_far: fl
         if _whole(sizes, low, high)
     )
     for cost, low, high in windows:
-        if cost > search.cost + _HAIR:
+        if cost + search.least[level] > search.cost + _HAIR:
             return
         inside = set(members[low : high + 1])
         ordered = [each for each in search.orders[level + 1] if each in inside]
@@ -78,34 +86,56 @@ def _whole(sizes: list[float], low: int, high: int) -> bool:
 
 def _sweep(search: _Search, level: int, members: list[int], so_far: float) -> None:
     """Two measures left: windows of the one grow piece by piece, kept in the other's order."""
-    pool = search.pool
-    sizes = [pool.columns[level][each] for each in members]
-    for low in range(len(sizes) - pool.choose + 1):
-        if low and sizes[low - 1] == sizes[low]:
-            continue
-        held: list[int] = []
-        for high in range(low, len(sizes)):
-            cost = so_far + pool.factors[level] * (sizes[high] - sizes[low])
-            if cost > search.cost + _HAIR:
-                break
-            insort(held, members[high], key=search.ranks.__getitem__)
-            if high + 1 == len(sizes) or sizes[high + 1] != sizes[high]:
-                _scan(search, held, cost)
+    sizes = [search.pool.columns[level][each] for each in members]
+    for low in range(len(sizes) - search.pool.choose + 1):
+        if not low or sizes[low - 1] != sizes[low]:
+            _grow(search, level, members[low:], sizes[low:], so_far)
 
 
-def _scan(search: _Search, held: list[int], so_far: float) -> None:
-    """The narrowest windows on the last measure; held: in its order."""
+def _grow(
+    search: _Search, level: int, members: list[int], sizes: list[float], so_far: float
+) -> None:
+    """All windows that begin at the first piece."""
+    pool, rank = search.pool, search.ranks.__getitem__
+    factor, least = pool.factors[level], search.least[level]
+    held: list[int] = []
+    for high, (member, size) in enumerate(zip(members, sizes, strict=True)):
+        cost = so_far + factor * (size - sizes[0])
+        if cost + least > search.cost + _HAIR:
+            return
+        at = bisect(held, rank(member), key=rank)
+        held.insert(at, member)
+        more = high + 1 < len(sizes) and sizes[high + 1] == size
+        if not more and high + 1 >= pool.choose:
+            alone = bool(high) and sizes[high - 1] != size and not pool.pinned
+            _scan(search, held, cost, at if alone else None)
+
+
+def _scan(search: _Search, held: list[int], so_far: float, latecomer: int | None) -> None:
+    """The narrowest windows on the last measure; held: in its order.
+
+    latecomer: where the one stands that every window must hold; the others were looked at before.
+    """
     pool = search.pool
     column, factor = pool.columns[-1], pool.factors[-1]
     sizes = [column[each] for each in held]
     latest, earliest = _pinned_at(pool, held)
-    for low in range(min(latest, len(sizes) - pool.choose) + 1):
+    end = min(latest, len(sizes) - pool.choose, len(sizes) if latecomer is None else latecomer)
+    for low in range(_begin(sizes, pool.choose, latecomer), end + 1):
         high = max(low + pool.choose - 1, earliest)
         cost = so_far + factor * (sizes[high] - sizes[low])
         if cost <= search.cost + _HAIR and (low == 0 or sizes[low - 1] != sizes[low]):
             while high + 1 < len(sizes) and sizes[high + 1] == sizes[high]:
                 high += 1
             _take(search, held[low : high + 1], cost)
+
+
+def _begin(sizes: list[float], choose: int, latecomer: int | None) -> int:
+    """The first window that can hold the latecomer, with those as large as its last."""
+    low = 0 if latecomer is None else max(0, latecomer - choose + 1)
+    while low > 0 and latecomer is not None and sizes[low + choose - 2] == sizes[latecomer]:
+        low -= 1
+    return low
 
 
 def _pinned_at(pool: Pool, held: list[int]) -> tuple[int, int]:
@@ -117,8 +147,19 @@ def _pinned_at(pool: Pool, held: list[int]) -> tuple[int, int]:
 
 
 def _take(search: _Search, inside: list[int], cost: float) -> None:
-    rank = picked(search.pool, inside)
-    if search.rank is None or cost < search.cost - _HAIR:
-        search.cost, search.rank = cost, rank
-    elif rank < search.rank:
-        search.cost, search.rank = min(cost, search.cost), rank
+    """Which of the box make the set is asked later: most are soon bettered by a cheaper one."""
+    if cost < search.cost - _HAIR:
+        search.cost, search.rank = cost, None
+        search.boxes.clear()
+    search.boxes.append(inside)
+    if len(search.boxes) > _MOST_BOXES:
+        _settle(search)
+
+
+def _settle(search: _Search) -> None:
+    """Pick from the boxes that wait."""
+    for inside in search.boxes:
+        rank = picked(search.pool, inside)
+        if search.rank is None or rank < search.rank:
+            search.rank = rank
+    search.boxes.clear()
