@@ -1,0 +1,57 @@
+/** The sets of the workshop, and the kinds another can be chosen from. */
+import { value } from '../../log/workshop.js';
+import { chosen } from '../../views/chosen.js';
+import { html, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { Row } from '../frame/row.js';
+import { readSets, warmUp } from '../sets/read.js';
+import { t } from '../texts/index.js';
+import '../texts/sets.js';
+
+const BACK = { to: '/more', says: t('form.back') };
+
+/** @param {{store: any}} props */
+export function screen({ store }) {
+  const { workshop } = useSlice(store, readSets, []);
+  if (!workshop)
+    return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  warmUp();
+  const sets = byName(workshop, 'set').map(({ id }) => chosen(workshop, id));
+  const counts = countsOf(workshop);
+  const kinds = byName(workshop, 'kind');
+  return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" className="list"><div class="left">
+    <div class="id"><h1 tabindex="-1">${t('sets.title')}</h1></div>
+    ${sets.length ? html`<ul class="sheet">${sets.map((one) => html`<li key=${one.id}><${Row} href=${`/set/${one.id}`} icon="i-set-of" name=${one.name ?? ''} says=${saysOf(one)} /></li>`)}</ul>` : html`<${Missing} says=${t('sets.none')} />`}
+    <section class="stack"><h2>${t('sets.of')}</h2>${
+      kinds.length
+        ? html`<ul class="sheet">${kinds.map((kind) => html`<li key=${kind.id}><${Row} href=${`/set/new?kind=${encodeURIComponent(kind.id)}`} icon="i-kind" name=${value(kind, 'name') ?? ''} says=${t('sets.pool', { n: counts.get(kind.id) ?? 0 })} /></li>`)}</ul>`
+        : html`<p class="soft">${t('sets.no-kinds')}</p>`
+    }</section></div></${Page}>`;
+}
+
+/** @param {any} workshop @param {string} heading @returns {any[]} */
+const byName = (workshop, heading) =>
+  workshop.all(heading).sort((/** @type {any} */ one, /** @type {any} */ other) =>
+    String(value(one, 'name') ?? '').localeCompare(String(value(other, 'name') ?? ''), 'en', {
+      numeric: true,
+    }),
+  );
+
+/** @param {any} workshop @returns {Map<string, number>} */
+function countsOf(workshop) {
+  const counts = new Map();
+  for (const part of workshop.all('part')) {
+    const kind = value(part, 'kind');
+    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  }
+  return counts;
+}
+
+/** @param {any} set */
+const saysOf = (set) =>
+  [
+    t('sets.row', { n: set.pieces.length }),
+    set.build?.name,
+    set.changed.length && t('sets.changed', { n: set.changed.length }),
+  ]
+    .filter(Boolean)
+    .join(' · ');
