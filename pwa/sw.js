@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3e9506d64760';
+const VERSION = '8870438a4903';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

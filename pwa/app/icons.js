@@ -27,6 +27,8 @@ const shapes = {
     html`<g class="blot"><rect x="4" y="3" width="6.4" height="6.4" rx="1.6"/><rect x="12.8" y="3" width="6.4" height="6.4" rx="1.6"/><rect x="21.6" y="3" width="6.4" height="6.4" rx="1.6"/><rect x="4" y="12.6" width="6.4" height="6.4" rx="1.6"/><rect x="12.8" y="12.6" width="6.4" height="6.4" rx="1.6"/><rect x="21.6" y="12.6" width="6.4" height="6.4" rx="1.6"/><rect x="12.8" y="22.2" width="6.4" height="6.4" rx="1.6"/></g>`,
   'i-strike': () =>
     html`<g class="line" stroke-width="2.7"><polygon points="28,16 22,26.4 10,26.4 4,16 10,5.6 22,5.6" stroke-dasharray="4.4 3"/><path stroke-linecap="round" stroke-width="3.2" d="M11 11l10 10M21 11L11 21"/></g>`,
+  'i-set-of': () =>
+    html`<g class="line" stroke-width="2.5"><path d="M3 27V5h4M29 5v22h-4M3 27h4M29 5h-4"/><path class="blot" d="M11 8h2.6v16H11zM18.4 8H21v16h-2.6z"/></g>`,
   'i-wrench': () =>
     html`<g class="line" stroke-width="2.6"><rect x="-4.2" y="-4.2" width="8.4" height="8.4" rx="2.6" transform="translate(24.4 7.6) rotate(45)"/><path d="M20.4 11.6L13.4 18.6"/><path d="M14.9 16.1l2 2L7.2 27.8a2.6 2.6 0 0 1-3.7-3.7l9.7-9.7z"/><path d="M9.3 20.6l2.1 2.1"/></g>`,
   'i-drop': () =>

@@ -4,6 +4,8 @@ import { Row } from '../frame/row.js';
 import { t } from '../texts/index.js';
 import { figure } from './says.js';
 
+const MARKED = ['use', 'spare', 'machine', 'scrap'];
+
 /** @param {{set: any, back: any}} props */
 export function Standing({ set, back }) {
   const { name, hidden, says, build, kind, pieces, spares, changed } = set;
@@ -29,12 +31,16 @@ export function Standing({ set, back }) {
 }
 
 /** @param {any} piece */
-const iconOf = ({ verdict }) =>
-  ['use', 'spare', 'machine', 'scrap'].includes(verdict) ? `v-${verdict}` : 'i-find';
+const iconOf = ({ verdict }) => (MARKED.includes(verdict) ? `v-${verdict}` : 'i-find');
 
 /** @param {any} piece */
-const changesSay = ({ changes }) =>
-  changes.map((/** @type {string} */ word) => t(`set.change.${word}`)).join(' · ');
+const changesSay = ({ verdict, changes }) =>
+  [
+    MARKED.includes(verdict) && t(`verdict.${verdict}`),
+    ...changes.map((/** @type {string} */ word) => t(`set.change.${word}`)),
+  ]
+    .filter(Boolean)
+    .join(' · ');
 
 /** @param {{one: any}} props */
 function Spread({ one }) {
