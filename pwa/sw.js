@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '8870438a4903';
+const VERSION = 'd0ee4320700a';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -303,6 +303,7 @@ const SCREEN_FILES = [
   '/app/sets/places.js',
   '/app/sets/plot.js',
   '/app/sets/read.js',
+  '/app/sets/ready.js',
   '/app/sets/says.js',
   '/app/sets/standing.js',
   '/app/strip/bagged.js',

@@ -1,6 +1,7 @@
 // The pools and the clock of sets_speed.py; run in the page.
 (() => {
   let best;
+  let warmed;
   let pools = [];
   const measures = [
     { name: 'load', scale: 10 },
@@ -10,6 +11,7 @@
   /** Loads the rule and draws ten pools, so that every run measures the same ones. */
   window.prepare = async (from) => {
     ({ best } = await import('/trade/sets.js'));
+    warmed = () => import('/app/sets/ready.js').then(({ warm }) => warm());
     let seed = from;
     const drawn = () => {
       seed = (seed * 1103515245 + 12345) % 2147483648;
@@ -23,6 +25,9 @@
       })),
     );
   };
+
+  /** What the screen does in idle time before anybody asks. */
+  window.warm = () => warmed();
 
   window.bare = () => performance.now() - performance.now();
 

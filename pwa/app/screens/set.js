@@ -6,7 +6,8 @@ import { useKeep } from '../run/keeping.js';
 import { ReasonScreen } from '../run/reason.js';
 import { undone } from '../sets/accept.js';
 import { Choose } from '../sets/choose.js';
-import { readSet, warmUp } from '../sets/read.js';
+import { readSet } from '../sets/read.js';
+import { warm } from '../sets/ready.js';
 import { Standing } from '../sets/standing.js';
 import { t } from '../texts/index.js';
 import '../texts/sets.js';
@@ -17,7 +18,7 @@ export const BACK = { to: '/sets', says: t('form.back') };
 export function screen(props) {
   const { params, store } = props;
   const { workshop } = useSlice(store, (one) => readSet(one, params.id), [params.id]);
-  warmUp();
+  warm();
   if (!workshop)
     return html`<${Page} title=${t('set.title')} back=${BACK} ready=${false} quiet><div class="left"><${Wait} /></div></${Page}>`;
   if (params.id === 'new') return html`<${New} ...${props} workshop=${workshop} />`;

@@ -3,7 +3,8 @@ import { value } from '../../log/workshop.js';
 import { chosen } from '../../views/chosen.js';
 import { html, Missing, Page, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
-import { readSets, warmUp } from '../sets/read.js';
+import { readSets } from '../sets/read.js';
+import { warm } from '../sets/ready.js';
 import { t } from '../texts/index.js';
 import '../texts/sets.js';
 
@@ -14,7 +15,7 @@ export function screen({ store }) {
   const { workshop } = useSlice(store, readSets, []);
   if (!workshop)
     return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
-  warmUp();
+  warm();
   const sets = byName(workshop, 'set').map(({ id }) => chosen(workshop, id));
   const counts = countsOf(workshop);
   const kinds = byName(workshop, 'kind');
