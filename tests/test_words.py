@@ -92,6 +92,7 @@ def test_no_sentence_on_the_screen_has_a_word_we_do_not_use() -> None:
         "const {pathToFileURL} = await import('node:url');"
         "const {readdirSync} = await import('node:fs');"
         "const all = {};"
+        "globalThis.navigator ??= { languages: ['en'] };"
         "for (const name of readdirSync(process.argv[1])) {"
         " if (name === 'index.js') continue;"
         " const file = pathToFileURL(process.argv[1] + '/' + name);"

@@ -1,7 +1,7 @@
 /** Texts of the sets: choosing pieces that go together, their places, the rest. */
 import { addTexts } from './index.js';
 
-addTexts({
+export const texts = {
   'sets.title': 'Sets',
   'sets.none': 'No set yet. Choose a kind with pieces that were inspected and measured.',
   'sets.of': 'Choose from',
@@ -111,4 +111,5 @@ addTexts({
   'set.reason.mistake': 'by mistake',
   'set.reason.better': 'a better set was found',
   'set.reason.gone': 'a piece is no longer good',
-});
+};
+addTexts(texts);
