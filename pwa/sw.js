@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'd0ee4320700a';
+const VERSION = '2cca17148213';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -49,6 +49,7 @@ const SHELL_FILES = [
   '/app/look/run.css',
   '/app/look/scan.css',
   '/app/look/sets.css',
+  '/app/look/strip.css',
   '/app/look/tokens.css',
   '/app/look/workings.css',
   '/app/main.js',

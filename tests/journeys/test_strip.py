@@ -172,6 +172,7 @@ def test_a_bagged_part_is_struck_out_with_its_label(open_bench: Opener) -> None:
     wedge(page, BLANKS[0])
     taps.press("lobe 1")
     taps.keep()
+    expect(page.locator(".notes li")).to_have_count(2)
     assert [part["from"] for part in subjects(page, DONOR)] == ["lobe 1"]
 
 
@@ -182,7 +183,7 @@ def test_a_label_that_marks_something_is_not_taken(open_bench: Opener) -> None:
     taps.keep()
     expect(page.get_by_role("link", name="Lifter")).to_be_visible()
     read(page, BLANKS[0])
-    expect(page.get_by_text("This label marks Lifter. Take a blank one.")).to_be_visible()
+    expect(page.locator(".tell")).to_have_text("This label marks Lifter. Take a blank one.")
     expect(page.get_by_role("button", name="Scan the label")).to_be_visible()
 
 

@@ -13,7 +13,7 @@ const AT_HAND = 5;
 
 /**
  * @param {{id: string, label: string, none: string, more: string, list: Named[], heading: string, value: string,
- *   first?: string | null, fresh?: string, mayAdd?: boolean, ready?: string[], onChange: (id: string, fresh?: string) => void}} props
+ *   first?: string | null, fresh?: string, mayAdd?: boolean, ready?: string[], most?: number, onChange: (id: string, fresh?: string) => void}} props
  */
 export function Choice({
   id,
@@ -26,10 +26,11 @@ export function Choice({
   fresh,
   mayAdd,
   ready = [],
+  most = AT_HAND,
   onChange,
 }) {
   const [finding, setFinding] = useState(false);
-  const shown = atHand(list, value, first ?? null);
+  const shown = atHand(list, value, first ?? null, most);
   const pick = (/** @type {string} */ one, /** @type {string} */ added = '') => {
     setFinding(false);
     onChange(one, added);
@@ -38,15 +39,15 @@ export function Choice({
     ${shown.map((one) => html`<${Key} key=${one.id} className="press" label=${one.name} pressed=${one.id === value} onPress=${() => pick(one.id === value ? '' : one.id)} />`)}
     ${fresh && html`<${Key} className="press" label=${fresh} pressed=${true} onPress=${() => pick('')} />`}
     ${!shown.length && !fresh && html`<${Key} className="press" label=${none} pressed=${!value} onPress=${() => pick('')} />`}
-    ${(list.length > AT_HAND || mayAdd) && html`<${Key} id=${`${id}-more`} className="press" label=${more} pressed=${finding} onPress=${() => setFinding(!finding)} />`}</div>
+    ${(list.length > most || mayAdd) && html`<${Key} id=${`${id}-more`} className="press" label=${more} pressed=${finding} onPress=${() => setFinding(!finding)} />`}</div>
     ${finding && html`<${Finder} id=${id} label=${label} list=${list} mayAdd=${mayAdd} ready=${ready} pick=${pick} />`}</fieldset>`;
 }
 
-/** @param {Named[]} list @param {string} value @param {string | null} first */
-function atHand(list, value, first) {
+/** @param {Named[]} list @param {string} value @param {string | null} first @param {number} most */
+function atHand(list, value, first, most) {
   const wanted = list.filter((one) => one.id === value || one.id === first);
   const rest = list.filter((one) => !wanted.includes(one));
-  return [...wanted, ...rest].slice(0, AT_HAND);
+  return [...wanted, ...rest].slice(0, most);
 }
 
 /** @param {any} props */

@@ -23,13 +23,14 @@ export function screen({ params, store }) {
   if (donor.heading !== 'donor' || donor.hidden)
     return html`<${Page} title=${t('donor.not-here')} back=${BACK}><div class="left"><h1 tabindex="-1" class="gone">${t('donor.not-here')}</h1><${Missing} says=${t('donor.not-here')} /></div></${Page}>`;
   const n = donor.counts.parts;
+  const unseen = donor.rows.flatMap((row) => row.parts).find(({ mark }) => mark === 'look');
   return html`<${Page} title=${donor.name ?? ''} back=${BACK} now="more"><div class="left">
     <section class="id"><h1 tabindex="-1">${donor.name || t('record.nameless')}</h1><p class="where">${[t('donor.parts', { n }), verdictWords(donor.counts)].filter(Boolean).join(': ')}</p></section>
     <${Facts} donor=${donor} />
     <${Dock}><${Act} href=${`/strip?donor=${donor.id}`} label=${t('donor.strip')} second=${t('donor.strip.second', { n })} /></${Dock}></div>
     <div class="right"><div class="sect"><h2>${t('donor.came')}</h2></div><${Came} rows=${donor.rows} />
     <${Notes} of=${donor} />
-    <div class="pair"><${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
+    <div class="pair">${unseen && html`<${Key} className="second-act press wide" href=${`/inspect/${unseen.id}`} icon="i-find" label=${t('donor.inspect', { name: unseen.name ?? '' })} />`}<${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
 }
 
 /** "3 use, 1 scrap". @param {any} counts */
@@ -40,7 +41,7 @@ const verdictWords = (counts) =>
 
 /** @param {{donor: any}} props */
 function Facts({ donor }) {
-  const { engine, bought, note, paid, counts } = donor;
+  const { engine, bought, note, paid } = donor;
   const prices = paid.map((/** @type {any} */ one) =>
     one.price
       ? [`${local(one.price.value)} ${one.price.unit}`, one.seller].filter(Boolean).join(', ')
@@ -48,8 +49,6 @@ function Facts({ donor }) {
   );
   const rows = [
     engine && html`<${Fact} says=${t('donor.engine')} name=${engine} />`,
-    counts.look > 0 &&
-      html`<${Fact} says=${t('donor.look')} name=${t('count.look', { n: counts.look })} />`,
     bought && html`<${Fact} says=${t('donor.bought')} name=${bought} />`,
     ...paid.map(
       (/** @type {any} */ one, /** @type {number} */ at) =>

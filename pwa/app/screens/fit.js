@@ -74,12 +74,20 @@ function Form({ store, back, home, workshop, part, builds, draft, change, forget
     return true;
   };
   return html`<${Page} title=${t('fit.title', { name })} back=${home} demo=${part.invented} quiet><div class="left form">
-    <h1 tabindex="-1">${t('fit.title', { name })}</h1>
+    <div class="id"><h1 tabindex="-1">${t('fit.title', { name })}</h1></div>
     ${builds.length > 0 ? html`<${Chips} label=${t('fit.build')} value=${build} words=${builds} onChange=${(/** @type {string} */ one) => change({ build: one })} />` : html`<p class="soft">${t('fit.build.none')}</p>`}
     ${!off && html`<${PlaceChips} label=${t('fit.place')} places=${placesOf(part)} place=${draft.place} onChange=${(/** @type {string} */ one) => change({ place: one })} />`}
     ${held.length > 0 && build && html`<${Held} ...${{ held, part, place, draft, change }} />`}
-    <${Dock}><${Act} confirm disabled=${!build || (held.length > 0 && !reason)} onPress=${act} ...${words({ build, off, held, reason, place })} /></${Dock}>
+    <${Dock}><${Act} confirm disabled=${!build} onPress=${held.length && !reason ? showWhy : act} ...${words({ build, off, held, reason, place })} /></${Dock}>
   </div>${trouble}</${Page}>`;
+}
+
+/** Brings what holds it back into view, with the field for the reason. */
+function showWhy() {
+  const why = document.getElementById('fit-why');
+  why?.scrollIntoView({ block: 'center' });
+  why?.focus({ preventScroll: true });
+  return false;
 }
 
 /** Its own place, and the one it is meant for. @param {any} part @returns {string[]} */
@@ -99,6 +107,6 @@ function Held({ held, part, place, draft, change }) {
 function words({ build, off, held, reason, place }) {
   if (off) return { label: t('fit.act.off') };
   if (!build) return { label: t('fit.act'), second: t('fit.act.build') };
-  if (held.length && !reason) return { label: t('fit.act'), second: t('fit.act.held') };
+  if (held.length && !reason) return { label: t('fit.act.held'), second: t('fit.act.held.then') };
   return { label: t('fit.act'), second: place ? t('fit.act.at', { place }) : undefined };
 }

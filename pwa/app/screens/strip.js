@@ -10,7 +10,6 @@ import {
   codeGroups,
   Dock,
   html,
-  Icon,
   Key,
   Page,
   say,
@@ -122,11 +121,11 @@ function Form(props) {
     return true;
   };
   return html`<${Page} title=${t('strip.title')} back=${{ to: '/more', says: t('strip.leave') }} quiet className="strip"><div class="left form">
-    <div class="id"><h1 tabindex="-1">${donor.name}</h1><p class="where">${t('strip.bagged.count', { n: standing })}</p></div>
+    <h1 tabindex="-1" class="heads">${donor.name} <span class="soft">${t('strip.bagged.count', { n: standing })}</span></h1>
     <${Seen} ...${props} />
     ${wrong && html`<p class="tell" role="status">${wrong}</p>`}
     <${Choice} id="kind" label=${t('strip.kind')} none=${t('new.kind.none')} more=${t('new.kind.more')} list=${kinds} ready=${readyNames(lists.kinds)} heading="kind"
-      value=${draft.kind} fresh=${draft.newKind} onChange=${kind} mayAdd />
+      value=${draft.kind} fresh=${draft.newKind} most=${3} onChange=${kind} mayAdd />
     <${PlaceChips} key=${`${draft.kind} ${lines.length}`} label=${t('strip.place')} places=${places} place=${draft.place} onChange=${(/** @type {string} */ place) => change({ place })} />
     <${Count} label=${t('new.quantity')} value=${draft.quantity} most=${9999} onChange=${(/** @type {number} */ quantity) => change({ quantity })} />
     <${Dock}><${Act} confirm disabled=${!draft.kind && !draft.newKind} onPress=${act} label=${t('strip.keep')} second=${secondOf(draft, lists.kinds)} /></${Dock}>
@@ -139,10 +138,12 @@ function Form(props) {
 /** Photo and label side by side. @param {any} props */
 function Seen({ store, draft, change, scan }) {
   const { code, photos } = draft;
-  const label = code ? t('strip.label.is', { code: codeGroups(code) }) : t('strip.label.scan');
-  return html`<div><div class="pair"><${TakePhoto} store=${store} name=${t('strip.title')} taken=${(/** @type {string} */ sha) => change((/** @type {any} */ was) => ({ photos: [...was.photos, sha] }))} />
-    <${Key} icon=${code ? 'i-label' : 'i-scan'} label=${label} onPress=${scan} /></div>
-    ${photos.length > 0 && html`<p class="soft"><${Icon} name="i-photo" />${t('strip.photos', { n: photos.length })}</p>`}</div>`;
+  const says = code ? t('strip.label.is', { code: codeGroups(code) }) : undefined;
+  const taken = (/** @type {string} */ sha) =>
+    change((/** @type {any} */ was) => ({ photos: [...was.photos, sha] }));
+  return html`<div class="seen"><div class="pair"><${TakePhoto} store=${store} name=${t('strip.title')} taken=${taken} />
+    <${Key} icon=${code ? 'i-label' : 'i-scan'} label=${code ? html`<span class="fig">${codeGroups(code)}</span>` : t('strip.label.scan')} spoken=${says} onPress=${scan} /></div>
+    ${photos.length > 0 && html`<p class="soft" role="status">${t('strip.photos', { n: photos.length })}</p>`}</div>`;
 }
 
 /** What will be kept, in one line. @param {any} draft @param {any[]} kinds */

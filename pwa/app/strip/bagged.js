@@ -1,7 +1,8 @@
 /** What was bagged this evening, the newest first, each with the way to strike it out. */
 
 import { useState } from 'preact/hooks';
-import { Act, codeGroups, html, Icon, Key, Sheet } from '../frame/index.js';
+import { Act, codeGroups, html, Key, Sheet } from '../frame/index.js';
+import { Row } from '../frame/row.js';
 import { strikeOut } from '../run/drafts.js';
 import { t } from '../texts/index.js';
 
@@ -29,8 +30,7 @@ function Line({ line, out, strike }) {
     line.code ? codeGroups(line.code) : t('strip.bagged.no-label'),
     out ? t('strip.bagged.out') : '',
   ];
-  return html`<li><p class=${out ? 'out' : ''}><a class="press" href=${`/part/${line.id}`}><b>${line.name}</b></a></p>
-    <p class="soft">${rest.filter(Boolean).join(', ')}</p>
+  return html`<li><div class=${out ? 'out' : ''}><${Row} href=${`/part/${line.id}`} icon=${out ? 'i-strike' : 'i-part'} name=${line.name} says=${rest.filter(Boolean).join(', ')} /></div>
     ${!out && html`<${Key} className="strike press" icon="i-strike" label=${t('strike')} spoken=${t('strike.what', { what: line.name })} onPress=${strike} />`}</li>`;
 }
 
@@ -45,7 +45,7 @@ function Why({ line, keep, struck, close }) {
     return true;
   };
   return html`<${Sheet} title=${t('strip.out.title', { name: line.name })} onClose=${close}><div class="form">
-    <p class="soft"><${Icon} name="i-strike" />${t('strip.out.says')}</p>
+    <p class="soft">${t('strip.out.says')}</p>
     <div class="chips" role="group" aria-label=${t('strike.reason')}>${REASONS.map(
       (
         word,

@@ -55,7 +55,7 @@ addTexts({
   'donor.paid.none': 'no price written',
   'donor.bought': 'Bought',
   'donor.engine': 'Engine',
-  'donor.look': 'Not looked at',
+  'donor.inspect': 'Inspect: {name}',
   'donor.from': 'was at {places}',
 
   'fit.title': 'Fit {name}',
@@ -75,7 +75,8 @@ addTexts({
   'fit.act.at': 'at {place}',
   'fit.act.off': 'Keep: taken off',
   'fit.act.build': 'Choose a build',
-  'fit.act.held': 'Held back. Write why.',
+  'fit.act.held': 'Held back',
+  'fit.act.held.then': 'write why',
   'fit.kept': '{name} is fitted.',
   'fit.kept.off': '{name} is taken off.',
   'fit.inspect': 'Inspect it',

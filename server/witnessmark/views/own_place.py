@@ -46,7 +46,7 @@ def held_back(workshop: Workshop, id_: str, wanted: str | None = None) -> list[s
     Another place than its own, a verdict against it, or none at all.
     """
     word = things.mark(workshop.subject(id_))
-    found = [each for each in ("scrap", "machine") if each == word]
+    found: list[str] = [each for each in ("scrap", "machine") if each == word]
     if word in ("look", "ask"):
         found.append("not-inspected")
     if own_place(workshop, id_, wanted)["says"] == "elsewhere":
