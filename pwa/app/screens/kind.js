@@ -5,7 +5,7 @@ import { lost } from '../../views/things.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Before } from '../frame/before.js';
-import { Act, Dock, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { Act, Dock, html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { changes, limitsHold, shownFields } from '../kinds/fields.js';
 import { Form } from '../kinds/form.js';
@@ -54,6 +54,7 @@ function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
   const why = whyNot(name, fields, shown);
   return html`<${Page} title=${title} back=${BACK} quiet><div class="left form">
     <h1 tabindex="-1">${title}</h1>
+    ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} />`}
     <${Form} ...${{ subject, kinds, shown, change }} />
     ${subject && html`<${Before} heading="kind" lost=${lost(subject)} />`}
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>

@@ -21,6 +21,7 @@ export const texts = {
   'kind.from.more': 'All ready kinds',
   'kind.from.hint': 'Common practice, no source. Limits stay empty: take them from the manual.',
   'kind.clash': 'There is a kind of this name already.',
+  'kind.set': 'Choose a set',
   'kind.look': 'What to look at',
   'kind.look.none': 'No question yet.',
   'kind.look.add': 'Add a question',
