@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '2cca17148213';
+const VERSION = 'a1ac24657b37';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

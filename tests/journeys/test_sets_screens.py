@@ -1,6 +1,7 @@
 """The screens of sets with 32 invented pushrods: at every size, in every theme."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from journeys import rods
@@ -8,6 +9,7 @@ from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
 from journeys.hands import Hand
 from playwright.sync_api import expect
 
+SPOKEN = Path(__file__).parent / "spoken"
 SET = "22222222-0000-7000-8000-0000000000ff"
 PLACES = {"sets": "/sets", "choose": f"/set/new?kind={rods.KIND}", "set": f"/set/{SET}"}
 MADE = {
@@ -48,6 +50,14 @@ def test_a_screen_of_sets_holds_in_every_theme_and_with_larger_and_longer_words(
         phone.page.locator(".set-wish").wait_for()
     findings = {"jumps": jumps, **phone.swept(at)}
     assert {name: found for name, found in findings.items() if found} == {}
+
+
+@pytest.mark.parametrize("screen", ["choose", "set"])
+def test_a_screen_of_sets_is_read_aloud_as_kept(phone: DemoPhone, screen: str) -> None:
+    size(phone, "phone")
+    phone.open(PLACES[screen])
+    kept = (SPOKEN / f"sets_{screen}.txt").read_text("utf-8")
+    assert phone.aloud() == kept
 
 
 def press(phone: DemoPhone, place: str, words: str) -> None:
@@ -116,7 +126,19 @@ def test_another_place_than_its_own_is_held_back_until_somebody_says_why(
     expect(phone.page.locator(".act")).to_be_enabled()
 
 
+VERDICT = """
+const part = (await store.allOf('part')).subject(given);
+const stands = (one) => one.heading === 'verdict' && one.stands;
+return part.facts.filter(stands).map((one) => one.body.verdict);
+"""
+
+
 def test_a_set_struck_out_frees_its_pieces(phone: DemoPhone) -> None:
+    spare = {"verdict": "spare", "reason": "spare 1 of the set 2 pushrods"}
+    after = phone.store(VERDICT.replace("one.body.verdict", "one.id"), rods.rod(3))
+    ranked = {"heading": "verdict", "about": rods.rod(3), "after": after, "body": spare}
+    phone.store(rods.KEEP, [ranked])
+    assert phone.store(VERDICT, rods.rod(3)) == ["spare"]
     phone.open(PLACES["choose"])
     expect(phone.page.locator(".set-off")).to_contain_text("in a set: 2 pushrods")
     phone.open(PLACES["set"])
@@ -126,3 +148,4 @@ def test_a_set_struck_out_frees_its_pieces(phone: DemoPhone) -> None:
     expect(phone.page.locator("main")).to_contain_text("This set was struck out")
     phone.open(PLACES["choose"])
     expect(phone.page.locator(".set-off")).not_to_contain_text("in a set")
+    assert phone.store(VERDICT, rods.rod(3)) == ["use"]

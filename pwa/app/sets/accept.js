@@ -68,8 +68,8 @@ function verdicts({ workshop, pool, draft, name }, spares) {
 }
 
 /**
- * The strike-outs that undo a set: the set itself, and the place it gave each piece, where no later
- * description has changed it.
+ * The strike-outs that undo a set: the set itself, the place it gave each piece, where no later
+ * description has changed it, and the verdicts it gave the spares, where they still stand.
  * @param {any} workshop
  * @param {string} id
  * @param {string} reason
@@ -82,5 +82,20 @@ export function undone(workshop, id, reason) {
     const said = workshop.subject(part)?.fields.for;
     return said && said.value === place && said.order > order ? [said.entry] : [];
   });
-  return [set.made, ...given].map((about) => ({ heading: 'strike-out', about, body: { reason } }));
+  return [set.made, ...given, ...rankedBy(workshop, set)].map((about) => ({
+    heading: 'strike-out',
+    about,
+    body: { reason },
+  }));
+}
+
+/** The standing verdicts that say which spare of this set a piece is. @param {any} workshop @param {any} set @returns {string[]} */
+function rankedBy(workshop, { fields }) {
+  const name = fields.name?.value ?? '';
+  return (fields.spares?.value ?? []).flatMap(
+    (/** @type {string} */ id, /** @type {number} */ at) =>
+      standing(workshop.subject(id), 'verdict')
+        .filter(({ body }) => body.reason === t('set.rest.reason', { n: at + 1, name }))
+        .map((fact) => fact.id),
+  );
 }
