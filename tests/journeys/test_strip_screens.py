@@ -1,7 +1,9 @@
 """Screens of taking apart, of donors and of fitting: at every size, in every theme."""
 
 import os
+import re
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
@@ -23,6 +25,7 @@ const bagged = [{ ...line, voids: [], at: Date.now() }];
 await store.setDraft('strip', { donor, kind, place: 'lobe 4', code: '7K3MQ2RJ', bagged });
 await store.setDraft('fit:' + part, { build, place: 'cylinder 4 intake', reason: '' });
 """
+SPOKEN = Path(__file__).parent / "spoken"
 KIND, PART, BAG, DONOR, BUILD = (f"11111111-0000-7000-8000-00000000095{n}" for n in range(5))
 PLACES = {
     "strip": "/strip",
@@ -57,3 +60,12 @@ def test_a_screen_of_taking_apart_holds_in_every_theme_and_with_larger_and_longe
         phone.page.screenshot(path=f"{folder}/{screen}-{at}-whole.png", full_page=True)
     findings = {"jumps": jumps, **phone.swept(at)}
     assert {name: found for name, found in findings.items() if found} == {}
+
+
+def test_bagging_reads_aloud_as_kept(phone: DemoPhone) -> None:
+    size(phone, "phone")
+    phone.open("/strip")
+    phone.page.get_by_role("heading", name="Bagged this evening").wait_for()
+    kept = (SPOKEN / "strip.txt").read_text("utf-8")
+    told = re.sub(r"/part/[0-9a-f-]+", "/part/", phone.aloud())
+    assert kept == told
