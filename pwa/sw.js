@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'a1ac24657b37';
+const VERSION = 'd913694aa180';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

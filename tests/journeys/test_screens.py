@@ -83,12 +83,13 @@ def test_sync_stands_still_while_the_computer_takes_its_time(
     held: list[Route] = []
     phone.page.route("**/api/v1/sync", lambda asked: held.append(asked))  # noqa: PLW0108
     phone.open("/sync")
-    phone.page.get_by_role("button", name="Sending and fetching").wait_for()
+    fetch = phone.page.get_by_role("button", name="Fetch what is new")
+    fetch.wait_for()
     thinking = phone.jumps()
     for asked in held:
         asked.continue_()
     phone.page.unroute("**/api/v1/sync")
-    phone.page.get_by_role("button", name="Fetch what is new").wait_for()
+    fetch.wait_for()
     assert [*thinking, *phone.jumps()] == []
 
 

@@ -102,7 +102,7 @@ function Main({ state, onSend }) {
     : '';
   const going = syncing.value ? t('sync.going') : '';
   if (!Number(waiting.value) && !far)
-    return html`<${Dock}><${Key} label=${going || t('sync.fetch')} onPress=${onSend} /></${Dock}>`;
+    return html`<${Dock}><${Key} label=${t('sync.fetch')} onPress=${onSend} /></${Dock}>`;
   const second = going ? far : t('sync.now.second', { n: Number(waiting.value) });
   return html`<${Dock}><${Act} label=${going || t('sync.now')} second=${second} onPress=${onSend} /></${Dock}>`;
 }
