@@ -23,6 +23,8 @@ ASKED: list[tuple[str, dict[str, Any]]] = [
     ("tonight", {}),
     *(("next_piece", {"holder": id_, "after": "p1"}) for id_ in ("h1", "p1")),
     ("next_piece", {"holder": "h1"}),
+    *(("pool", {"id": id_}) for id_ in ("k1", "p1", "nowhere")),
+    *(("chosen", {"id": id_}) for id_ in ("p1", "k1", "nowhere")),
 ]
 QUESTIONS = {"asked": ASKED, "things": THINGS, "queries": QUERIES}
 
