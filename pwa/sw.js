@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'd913694aa180';
+const VERSION = 'c01eb1b7c9b9';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

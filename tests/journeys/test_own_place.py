@@ -61,7 +61,7 @@ def test_a_part_goes_home_in_two_taps_and_is_taken_off_again(open_bench: Opener)
     press(page, "Taken off")
     expect(page.locator(".act")).to_contain_text("Keep: taken off")
     fit_it(page)
-    expect(page.locator("h1")).to_have_text("Lifter")
+    expect(page.locator(".facts > div", has_text="Fitted")).to_contain_text("Taken off")
     last = kept(page, "fitted", LIFTER)[-1]
     assert (last["body"], last["after"]) == ({"build": None}, [fact["id"]])
 

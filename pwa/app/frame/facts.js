@@ -42,7 +42,7 @@ function standing(part) {
   const fitted = (part.fitted ?? []).map((/** @type {any} */ one) => ({
     id: one.id,
     made: one,
-    what: t('stands.fitted', { place: one.place || one.name }),
+    what: one.build ? t('stands.fitted', { place: one.place || one.name }) : t('stands.off'),
   }));
   return [...verdicts, ...places, ...fitted];
 }

@@ -77,7 +77,7 @@ function Facts({ part }) {
   const { from, lies, fitted, thread, single_use: once } = part;
   const fitting = fitted.map(
     (/** @type {any} */ one) =>
-      html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.name || t('fact.build')} rest=${[one.place, one.reason].filter(Boolean).join(': ')} />`,
+      html`<${Fact} key=${one.id} says=${t('fact.fitted')} name=${one.build ? one.name || t('fact.build') : t('stands.off')} rest=${[one.place, one.reason].filter(Boolean).join(': ')} />`,
   );
   return html`<dl class="sheet facts">
     ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}

@@ -94,6 +94,7 @@ export const texts = {
   'stands.verdict': 'Verdict: {verdict}',
   'stands.place': 'Place: {place}',
   'stands.fitted': 'Fitted: {place}',
+  'stands.off': 'Taken off',
   'ask.verdict': 'Two verdicts are kept for this part. Which one counts?',
   'ask.place': 'Two places are kept for this part. Where does it lie?',
   'ask.place.holder': 'Two places are kept for this holder. Where does it stand?',
