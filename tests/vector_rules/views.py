@@ -6,6 +6,7 @@ from typing import Any
 from vector_rules.story import picked, workshop
 from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
+from witnessmark.views.away import away, days, out
 from witnessmark.views.chosen import chosen
 from witnessmark.views.code import code
 from witnessmark.views.counted import counted
@@ -19,6 +20,7 @@ from witnessmark.views.next_place import next_places
 from witnessmark.views.own_place import compared, held_back, own_place
 from witnessmark.views.part import part
 from witnessmark.views.pool import pool
+from witnessmark.views.shelf import shelf
 from witnessmark.views.tonight import tonight
 
 Given = dict[str, Any]
@@ -37,6 +39,9 @@ VIEWS: dict[str, Callable[[Workshop, Given], Any]] = {
     "counted": lambda w, g: counted(w, g["id"]),
     "pool": lambda w, g: pool(w, g["id"], g.get("own")),
     "chosen": lambda w, g: chosen(w, g["id"]),
+    "shelf": lambda w, _: shelf(w),
+    "away": lambda w, g: away(w, g.get("today")),
+    "away.out": lambda w, g: out(w.subject(g["id"]), g.get("today")),
     "find.row": lambda w, g: row(w, g["id"]),
 }
 
@@ -49,6 +54,7 @@ RULES: dict[str, Callable[[Given], Any]] = {
     **{name: told(name) for name in VIEWS},
     "find": lambda g: picked(find(g["rows"], g["query"]), g.get("pick")),
     "own_place.compared": lambda g: compared(g["own"], g["wanted"]),
+    "away.days": lambda g: days(g["due"], g["today"]),
     "next_place": lambda g: next_places(g["last"], g.get("used")),
     "find.folded": lambda g: folded(g["text"]),
     "near.distance": lambda g: distance(g["one"], g["other"], g["most"]),

@@ -20,6 +20,8 @@ import { heading as place } from './place.js';
 import { heading as pull } from './pull.js';
 import { heading as purchase } from './purchase.js';
 import { heading as reading } from './reading.js';
+import { heading as returned } from './returned.js';
+import { heading as sent } from './sent.js';
 import { heading as set } from './set.js';
 import { heading as sheet } from './sheet.js';
 import { heading as step } from './step.js';
@@ -53,6 +55,8 @@ export const headings = collected([
   pull,
   purchase,
   reading,
+  returned,
+  sent,
   set,
   sheet,
   step,

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { subject, Workshop } from '../../../pwa/log/workshop.js';
 import { nameRow } from '../../../pwa/store/fold.js';
 import { Names } from '../../../pwa/store/names.js';
+import { away, days, out } from '../../../pwa/views/away.js';
 import { chosen } from '../../../pwa/views/chosen.js';
 import { code } from '../../../pwa/views/code.js';
 import { counted } from '../../../pwa/views/counted.js';
@@ -18,6 +19,7 @@ import { compared, heldBack, ownPlace } from '../../../pwa/views/own_place.js';
 import { part } from '../../../pwa/views/part.js';
 import { natural, sorted } from '../../../pwa/views/plain.js';
 import { pool } from '../../../pwa/views/pool.js';
+import { shelf } from '../../../pwa/views/shelf.js';
 import { tonight } from '../../../pwa/views/tonight.js';
 
 const here = new URL('../../vector_rules/workshops.json', import.meta.url);
@@ -121,6 +123,9 @@ export const views = {
   counted: (w, g) => counted(w, g.id),
   pool: (w, g) => pool(w, g.id, g.own),
   chosen: (w, g) => chosen(w, g.id),
+  shelf: (w) => shelf(w),
+  away: (w, g) => away(w, g.today),
+  'away.out': (w, g) => out(w.subject(g.id), g.today),
   'find.row': (w, g) => alsoOnThePhone(w, row(w, g.id), g.id),
 };
 const told = Object.entries(views).map(([name, view]) => [
@@ -132,6 +137,7 @@ export const rules = {
   ...Object.fromEntries(told),
   find: (g) => picked(find(g.rows, g.query), g.pick),
   'own_place.compared': (g) => compared(g.own, g.wanted),
+  'away.days': (g) => days(g.due, g.today),
   next_place: (g) => nextPlaces(g.last, g.used),
   'find.folded': (g) => folded(g.text),
   'near.distance': (g) => distance(g.one, g.other, g.most),
