@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'c01eb1b7c9b9';
+const VERSION = '9bf77e5d2b77';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -106,6 +106,8 @@ const SHELL_FILES = [
   '/log/headings/pull.js',
   '/log/headings/purchase.js',
   '/log/headings/reading.js',
+  '/log/headings/returned.js',
+  '/log/headings/sent.js',
   '/log/headings/set.js',
   '/log/headings/sheet.js',
   '/log/headings/step.js',
@@ -259,6 +261,8 @@ const SCREEN_FILES = [
   '/app/run/typed.js',
   '/app/run/use_joint.js',
   '/app/run/use_run.js',
+  '/app/screens/away.js',
+  '/app/screens/back.js',
   '/app/screens/bind.js',
   '/app/screens/choose.js',
   '/app/screens/code.js',
@@ -286,9 +290,11 @@ const SCREEN_FILES = [
   '/app/screens/reading.js',
   '/app/screens/refused.js',
   '/app/screens/scan.js',
+  '/app/screens/send.js',
   '/app/screens/set.js',
   '/app/screens/sets.js',
   '/app/screens/settings.js',
+  '/app/screens/shelf.js',
   '/app/screens/strike.js',
   '/app/screens/strip.js',
   '/app/screens/sync.js',
@@ -307,6 +313,10 @@ const SCREEN_FILES = [
   '/app/sets/ready.js',
   '/app/sets/says.js',
   '/app/sets/standing.js',
+  '/app/shelf/entries.js',
+  '/app/shelf/on_shelf.js',
+  '/app/shelf/read.js',
+  '/app/shelf/says.js',
   '/app/strip/bagged.js',
   '/app/strip/entries.js',
   '/app/strip/label.js',
@@ -317,6 +327,7 @@ const SCREEN_FILES = [
   '/app/texts/ready_crank.js',
   '/app/texts/ready_valves.js',
   '/app/texts/sets.js',
+  '/app/texts/shelf.js',
   '/app/texts/strip.js',
   '/app/values.js',
   '/app/workings/draw_adapter.js',
@@ -399,6 +410,7 @@ const SCREEN_FILES = [
   '/trade/yield_series.js',
   '/trade/yields.js',
   '/views/applied.js',
+  '/views/away.js',
   '/views/chosen.js',
   '/views/code.js',
   '/views/counted.js',
@@ -427,6 +439,7 @@ const SCREEN_FILES = [
   '/views/pulls.js',
   '/views/runs.js',
   '/views/setting.js',
+  '/views/shelf.js',
   '/views/sizes.js',
   '/views/summary.js',
   '/views/things.js',

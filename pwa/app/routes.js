@@ -43,12 +43,17 @@ const routes = [
   ['/kind/:id', 'kind'],
   ['/sets', 'sets'],
   ['/set/:id', 'set'],
+  ['/shelf', 'shelf'],
+  ['/away', 'away'],
+  ['/send', 'send'],
+  ['/back/:id', 'back'],
   ['/workings', 'workings'],
   ['/workings/:name', 'working'],
 ];
 
 /** Screens that need the whole glass; none of them shows the doors, not even while it is loaded. */
 const without = new Set([
+  'back',
   'bind',
   'choose',
   'edit',
@@ -60,6 +65,7 @@ const without = new Set([
   'move',
   'new',
   'reading',
+  'send',
   'set',
   'strike',
   'strip',

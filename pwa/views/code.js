@@ -1,6 +1,7 @@
 /** A label that was read: what does it mark? */
 import { standing, value } from '../log/workshop.js';
 import { parse } from '../trade/label.js';
+import { out } from './away.js';
 import * as plain from './plain.js';
 import * as things from './things.js';
 
@@ -59,5 +60,6 @@ function thing(workshop, id) {
     verdict: said.word,
     reason: latest?.reason ?? null,
     made: latest?.made ?? null,
+    away: out(subject),
   };
 }

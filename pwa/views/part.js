@@ -1,5 +1,6 @@
 /** One part: what is it, may I use it, how is it tightened, what has been done to it? */
 import { standing, value } from '../log/workshop.js';
+import { out } from './away.js';
 import { isSingleUse } from './held.js';
 import { madeBy, noteLines, photos } from './joint_lines.js';
 import { placeOf } from './own_place.js';
@@ -41,6 +42,7 @@ export function part(workshop, id) {
     ...lies,
     for: purpose(workshop, subject),
     ...fitted(workshop, subject),
+    away: out(subject),
     verdict,
     joints,
     inspections: inspections(subject),

@@ -74,7 +74,7 @@ function row(workshop, part, ranked) {
   return {
     id: part.id,
     name: plain.text(value(part, 'name')),
-    kind: kind && { id: kind, name: plain.text(value(found, 'name')) },
+    kind: kind ? { id: kind, name: plain.text(value(found, 'name')) } : null,
     plural: plain.text(value(found, 'plural')),
     quantity: things.quantity(part),
     verdict: things.mark(part),

@@ -12,9 +12,20 @@ import { codeGroups, Panel } from './told.js';
 export const pathOf = ({ heading, id }) =>
   `/${heading === 'holder' ? 'holder' : heading === 'joint' ? 'joint' : 'part'}/${id}`;
 
+/** Sent out and not come back, as far as anybody said. @param {{found: any}} props */
+function Away({ found }) {
+  const [thing] = found.things;
+  const [sent] = thing.away;
+  const due = sent.due ? t('code.away.due', { day: day(sent.due) || sent.due }) : '';
+  return html`<${Panel} icon="i-move" word=${t('code.away', { to: sent.to })} says=${[thing.name, sent.for, due].filter(Boolean).join(', ')} />
+    <${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
+    <${Act} href=${`/back/${thing.id}`} label=${t('code.away.back')} second=${t('code.away.second')} />`;
+}
+
 /** @param {{found: any}} props */
 function Thing({ found }) {
   const [thing] = found.things;
+  if (thing.away.length > 0) return html`<${Away} found=${found} />`;
   const icon = thing.heading === 'holder' ? 'i-bin' : 'i-part';
   const verdict = thing.verdict
     ? t(`verdict.${thing.verdict}`)
@@ -28,8 +39,9 @@ function Thing({ found }) {
 function Scrapped({ found }) {
   const [thing] = found.things;
   const why = [thing.reason, thing.made ? day(thing.made) : ''].filter(Boolean).join(', ');
-  return html`<${Panel} icon="v-scrap" word=${t('code.scrap', { name: thing.name })} says=${why || t('code.scrap.plain')} />
-    <${Act} href=${pathOf(thing)} label=${t('scan.open.plain')} second=${t('code.scrap.second')} />`;
+  return html`<${Panel} icon="v-scrap" word=${t('code.scrap.loud', { why: why || t('code.scrap.plain') })} says=${t('code.scrap', { name: thing.name || t('record.nameless') })} />
+    <${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
+    <${Act} href=${`/inspect/${thing.id}`} label=${t('code.scrap.again')} second=${t('code.scrap.second')} />`;
 }
 
 /** @param {{found: any}} props */

@@ -1,4 +1,5 @@
 /** What stands about a part or holder now. */
+import { day } from '../dates.js';
 import { t } from '../texts/index.js';
 import { capital } from '../words.js';
 import { html } from './html.js';
@@ -27,6 +28,15 @@ export function Places({ lies }) {
   return html`${lies.map((place) => html`<${Fact} key=${place.id} says=${placeSays(place)} ...${placeWords(place)} />`)}`;
 }
 
+/** Where it was sent to be worked on. @param {{away: any[]}} props */
+export function Away({ away }) {
+  return html`${away.map((one) => {
+    const due = one.due ? t('code.away.due', { day: day(one.due) || one.due }) : '';
+    const rest = [one.for, t('fact.away.since', { day: day(one.made) }), due].filter(Boolean);
+    return html`<${Fact} key=${one.id} says=${t('fact.away')} name=${one.to} rest=${rest.join(', ')} />`;
+  })}`;
+}
+
 /** @param {any} part */
 function standing(part) {
   const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({
@@ -44,7 +54,12 @@ function standing(part) {
     made: one,
     what: one.build ? t('stands.fitted', { place: one.place || one.name }) : t('stands.off'),
   }));
-  return [...verdicts, ...places, ...fitted];
+  const sent = (part.away ?? []).map((/** @type {any} */ one) => ({
+    id: one.id,
+    made: one,
+    what: t('stands.sent', { to: one.to }),
+  }));
+  return [...verdicts, ...places, ...fitted, ...sent];
 }
 
 /** Each fact that stands now, with the way to strike it out. @param {{of: any}} props */

@@ -1,6 +1,7 @@
 /** The address on a label: opens its record, or says what the label is instead. */
-import { useLayoutEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { code as codeView } from '../../views/code.js';
+import { feedback } from '../feedback.js';
 import { CodeFound, pathOf } from '../frame/code_found.js';
 import { Code, Dock, html, Page, Wait } from '../frame/index.js';
 import { useSlice } from '../frame/store.js';
@@ -10,7 +11,13 @@ import { t } from '../texts/index.js';
 export function screen({ params, store, go }) {
   const { state, workshop } = useSlice(store, (s) => s.codeSlice(params.code), [params.code]);
   const found = workshop && codeView(workshop, params.code);
-  const open = found?.says === 'thing' && found.things[0]?.here ? pathOf(found.things[0]) : null;
+  const [thing] = found?.things ?? [];
+  const away = found?.says === 'thing' && thing.away.length > 0;
+  const open = found?.says === 'thing' && thing.here && !away ? pathOf(thing) : null;
+  const loud = away || found?.says === 'scrapped';
+  useEffect(() => {
+    if (loud) feedback('wrong');
+  }, [loud]);
   // Before the paint, so that the record is the first thing to be seen.
   useLayoutEffect(() => {
     if (open) go(open, { replace: true });

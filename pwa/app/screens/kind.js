@@ -10,6 +10,7 @@ import { freshId } from '../fresh_id.js';
 import { changes, limitsHold, shownFields } from '../kinds/fields.js';
 import { Form } from '../kinds/form.js';
 import { useKeep } from '../run/keeping.js';
+import { OnShelf } from '../shelf/on_shelf.js';
 import { t } from '../texts/index.js';
 
 const BACK = { to: '/kinds', says: t('form.back') };
@@ -54,7 +55,7 @@ function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
   const why = whyNot(name, fields, shown);
   return html`<${Page} title=${title} back=${BACK} quiet><div class="left form">
     <h1 tabindex="-1">${title}</h1>
-    ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} />`}
+    ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} /><${OnShelf} store=${store} kind=${subject.id} />`}
     <${Form} ...${{ subject, kinds, shown, change }} />
     ${subject && html`<${Before} heading="kind" lost=${lost(subject)} />`}
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>

@@ -14,6 +14,8 @@ const groups = [
       ['donors', '/donors', 'i-apart'],
       ['kinds', '/kinds', 'i-kind'],
       ['sets', '/sets', 'i-set-of'],
+      ['shelf', '/shelf', 'i-shelf'],
+      ['away', '/away', 'i-move'],
     ],
   ],
   [

@@ -3,8 +3,8 @@ import { part as partView } from '../../views/part.js';
 import { Counted } from '../counted/counted.js';
 import { day } from '../dates.js';
 import { Asks } from '../frame/asks.js';
-import { Fact, Places, Standing } from '../frame/facts.js';
-import { Act, Code, Dock, html, Missing, Page, Verdict, Wait } from '../frame/index.js';
+import { Away, Fact, Places, Standing } from '../frame/facts.js';
+import { Act, Code, Dock, html, Missing, Page, useStore, Verdict, Wait } from '../frame/index.js';
 import { Inspections } from '../frame/inspections.js';
 import { JointCard, passCount } from '../frame/joint_card.js';
 import { History, Notes } from '../frame/notes.js';
@@ -82,6 +82,7 @@ function Facts({ part }) {
   return html`<dl class="sheet facts">
     ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}
     ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
+    <${Away} away=${part.away} />
     ${part.own_place && html`<${Fact} says=${t('fact.own')} name=${part.own_place} />`}
     ${part.for.place && html`<${Fact} says=${t('fact.for')} name=${part.for.place} rest=${part.for.name} />`}${fitting}
     ${thread && html`<${Fact} says=${t('fact.thread')} name=${thread} />`}
@@ -98,8 +99,12 @@ const inOrder = (joints) =>
 
 /** @param {{part: any}} props */
 function Tightened({ part }) {
-  return html`<div class="sect"><h2>${t('record.tightened')}</h2><span class="soft">${t('record.joints', { n: part.joints.length })}</span></div>
-    ${part.joints.length === 0 && html`<p class="soft">${t('record.joints.none')}</p>`}
+  const { state } = useStore();
+  const n = part.joints.length;
+  // In the first fetch a part may be here before the joints it belongs to.
+  const coming = n === 0 && state.progress.value !== null;
+  return html`<div class="sect"><h2>${t('record.tightened')}</h2><span class="soft">${coming ? '' : t('record.joints', { n })}</span></div>
+    ${n === 0 && html`<p class="soft">${t(coming ? 'record.joints.coming' : 'record.joints.none')}</p>`}
     ${inOrder(part.joints).map((joint) => html`<${JointCard} key=${joint.id} joint=${joint} />`)}`;
 }
 

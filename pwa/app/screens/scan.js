@@ -35,7 +35,8 @@ export function screen({ params, store }) {
     setAt(0);
     const [first] = await readAll(store, read.slice(0, 1));
     if (!first) return;
-    if (['retired', 'scrapped', 'wrong'].includes(first.says)) feedback('wrong');
+    const away = first.says === 'thing' && first.things.some(({ away: sent }) => sent.length > 0);
+    if (away || ['retired', 'scrapped', 'wrong'].includes(first.says)) feedback('wrong');
     say(
       t(`scan.heard.${first.says}`, {
         name: first.things[0]?.name ?? '',

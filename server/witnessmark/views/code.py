@@ -9,6 +9,7 @@ from witnessmark.log.values import Fact
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.trade import label
 from witnessmark.views import plain, things
+from witnessmark.views.away import out
 
 
 def code(workshop: Workshop, typed: str) -> dict[str, Any]:
@@ -54,4 +55,5 @@ def _thing(workshop: Workshop, id_: str) -> dict[str, Any]:
         "verdict": said["word"],
         "reason": latest["reason"] if latest else None,
         "made": latest["made"] if latest else None,
+        "away": out(subject),
     }

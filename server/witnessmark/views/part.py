@@ -7,6 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import how_many, plain, things
+from witnessmark.views.away import out
 from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
 from witnessmark.views.own_place import place_of
@@ -37,6 +38,7 @@ def part(workshop: Workshop, id_: str) -> dict[str, Any]:
         **lies,
         "for": _for(workshop, subject),
         **_fitted(workshop, subject),
+        "away": out(subject),
         "verdict": verdict,
         "joints": joints,
         "inspections": _inspections(subject),

@@ -1,0 +1,47 @@
+/** The machine shop: what is out, with whom, for what, since when, due when; what came back. */
+import { away as awayView } from '../../views/away.js';
+import { day } from '../dates.js';
+import { Act, Dock, html, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { Row } from '../frame/row.js';
+import { codeGroups } from '../frame/told.js';
+import { readShelf, today } from '../shelf/read.js';
+import { outSays } from '../shelf/says.js';
+import { t } from '../texts/index.js';
+import '../texts/shelf.js';
+import { local } from '../values.js';
+
+const BACK = { to: '/more', says: t('form.back') };
+const LATELY = 20;
+
+/** @param {{store: any}} props */
+export function screen({ store }) {
+  const { workshop } = useSlice(store, readShelf, []);
+  const title = t('away.title');
+  if (!workshop)
+    return html`<${Page} title=${title} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  const { out, back, ready } = awayView(workshop, today());
+  return html`<${Page} title=${title} back=${BACK} now="more" className="list"><div class="left">
+    <div class="id"><h1 tabindex="-1">${title}</h1></div>
+    ${out.length === 0 ? html`<${Missing} says=${t('away.none')} />` : html`<${Out} lines=${out} />`}
+    ${ready.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.ready')}</h2></div><ul class="sheet">${ready.map((/** @type {any} */ one) => html`<li key=${one.part}><${Row} href=${`/send?part=${one.part}`} icon="v-machine" name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`}
+    ${back.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.back')}</h2></div><ul class="sheet">${back.slice(0, LATELY).map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.part}`} icon="i-part" name=${one.name || t('record.nameless')} says=${backSays(one)} /></li>`)}</ul></section>`}
+    <${Dock}><${Act} href="/send" label=${t('away.send')} /></${Dock}></div></${Page}>`;
+}
+
+/** The slip for the box is this list on paper. @param {{lines: any[]}} props */
+const Out = ({
+  lines,
+}) => html`<div class="sect"><h2>${t('away.out')}</h2><span class="soft">${lines.length}</span></div>
+  <ul class="sheet">${lines.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}</ul>
+  <${Key} icon="i-print" label=${t('away.print')} onPress=${() => window.print()} />`;
+
+/** @param {any} one */
+const backSays = (one) =>
+  [
+    t('away.from', { to: one.to ?? '', day: day(one.made) }),
+    one.for,
+    one.note,
+    ...one.readings.map((/** @type {any} */ read) => `${local(read.value)} ${read.unit}`),
+  ]
+    .filter(Boolean)
+    .join(' · ');

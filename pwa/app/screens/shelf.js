@@ -1,0 +1,99 @@
+/** The spares of all builds and donors, by kind; the scrap is one line, not forgotten. */
+import { useState } from 'preact/hooks';
+import { value } from '../../log/workshop.js';
+import { folded } from '../../views/find.js';
+import { shelf as shelfView } from '../../views/shelf.js';
+import { day } from '../dates.js';
+import { feedback } from '../feedback.js';
+import { TextField } from '../forms_fields.js';
+import { html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { Row } from '../frame/row.js';
+import { hasIcon } from '../icons.js';
+import { useKeep } from '../run/keeping.js';
+import { readShelf } from '../shelf/read.js';
+import { moreSays, spareSays } from '../shelf/says.js';
+import { t } from '../texts/index.js';
+import '../texts/shelf.js';
+
+const BACK = { to: '/more', says: t('form.back') };
+
+/** @param {{params: Record<string, string>, store: any}} props */
+export function screen({ params, store }) {
+  const { workshop } = useSlice(store, readShelf, []);
+  const [query, setQuery] = useState('');
+  const { keep, trouble } = useKeep(store);
+  const title = t(params.scrap ? 'shelf.scrap' : 'shelf.title');
+  const back = params.scrap || params.kind ? { to: '/shelf', says: t('form.back') } : BACK;
+  if (!workshop)
+    return html`<${Page} title=${title} back=${back} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+  const shelf = shelfView(workshop);
+  const body = params.scrap
+    ? html`<${Scrap} lines=${shelf.scrap} />`
+    : html`<${Spares} ...${{ shelf, workshop, keep, query, setQuery, kind: params.kind ?? '' }} />`;
+  return html`<${Page} title=${title} back=${back} now="more" className="list"><div class="left">
+    <div class="id"><h1 tabindex="-1">${title}</h1>${!params.scrap && html`<p class="where">${t('shelf.free', { n: shelf.free })}</p>`}</div>${body}</div>${trouble}</${Page}>`;
+}
+
+/** @param {any} props */
+function Spares({ shelf, workshop, keep, query, setQuery, kind }) {
+  const all = shelf.groups.filter((/** @type {any} */ one) => !kind || one.kind?.id === kind);
+  const groups = all
+    .map((/** @type {any} */ one) => ({
+      ...one,
+      rows: one.rows.filter((/** @type {any} */ row) => fits(row, query)),
+    }))
+    .filter((/** @type {any} */ one) => one.rows.length > 0);
+  const builds = workshop
+    .all('build')
+    .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? t('fact.build') }));
+  return html`${all.length > 0 && html`<${TextField} id="shelf-find" label=${t('shelf.find')} value=${query} onChange=${setQuery} />`}
+    ${all.length === 0 && html`<${Missing} says=${t('shelf.none')} />`}
+    ${all.length > 0 && groups.length === 0 && html`<p class="soft" role="status">${t('shelf.nothing', { query })}</p>`}
+    ${groups.map(
+      (/** @type {any} */ group) => html`<section key=${group.kind?.id ?? ''}>
+      <div class="sect"><h2>${group.name ?? t('shelf.no-kind')}</h2><span class="soft">${t('shelf.count', { n: group.count })}</span></div>
+      <ul class="sheet">${group.rows.map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}</ul></section>`,
+    )}
+    ${kind && html`<${Key} href="/shelf" icon="i-tray" label=${t('shelf.all')} />`}
+    ${!kind && shelf.scrap.length > 0 && html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n: shelf.scrap.length })} /></li></ul>`}`;
+}
+
+/** Whether each word is somewhere in what is said of it. @param {any} row @param {string} query */
+function fits(row, query) {
+  const kind = [row.kind?.name, row.plural, row.name, row.for].join(' ');
+  const words = folded(`${kind} ${spareSays(row)} ${moreSays(row)}`);
+  return folded(query)
+    .split(' ')
+    .every((/** @type {string} */ word) => words.includes(word));
+}
+
+/** @param {string} mark */
+const iconOf = (mark) => (hasIcon(`v-${mark}`) ? `v-${mark}` : 'i-part');
+
+/** One spare; its row opens to the readings and to what it may be used for. @param {any} props */
+function Spare({ row, builds, keep }) {
+  const [open, setOpen] = useState(false);
+  const use = async (/** @type {any} */ build) => {
+    const body = { fields: { build: build.id } };
+    if (!(await keep([{ heading: 'part', about: row.id, body }]))) return;
+    feedback('kept');
+    say(t('shelf.used', { name: row.name ?? '', build: build.name }));
+  };
+  const others = builds.filter((/** @type {any} */ one) => one.id !== row.build);
+  return html`<li><${Row} icon=${iconOf(row.verdict)} name=${row.name || t('record.nameless')} says=${spareSays(row)} figure=${row.quantity} onPress=${() => setOpen(!open)} />
+    ${
+      open &&
+      html`<div class="stack"><p>${moreSays(row)}</p><div class="chips">
+      ${others.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${t('shelf.use', { build: one.name })} onPress=${() => use(one)} />`)}
+      <${Key} className="press" href=${`/part/${row.id}`} icon="i-part" label=${t('shelf.open')} /></div>
+      ${builds.length === 0 && html`<p class="soft">${t('shelf.no-build')}</p>`}</div>`
+    }</li>`;
+}
+
+/** @param {{lines: any[]}} props */
+function Scrap({ lines }) {
+  return html`<ul class="sheet">${lines.map((line) => {
+    const says = [line.reason ?? t('shelf.no-reason'), day(line.made)].filter(Boolean).join(', ');
+    return html`<li key=${line.id}><${Row} href=${`/part/${line.id}`} icon="v-scrap" name=${line.name || t('record.nameless')} says=${says} figure=${line.quantity} /></li>`;
+  })}</ul>`;
+}
