@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '9bf77e5d2b77';
+const VERSION = 'd298b1feb2c5';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -18,7 +18,7 @@ const DAY = 86_400_000;
 export function away(workshop, today = null) {
   const parts = workshop.all('part').filter((part) => !things.emptied(part));
   const out = parts.flatMap((part) =>
-    open(part).map((fact) => ({
+    unreturned(part).map((fact) => ({
       ...about(workshop, part),
       ...sending(fact),
       days: days(fact.body.due, today),
@@ -27,7 +27,7 @@ export function away(workshop, today = null) {
   const back = parts.flatMap((part) =>
     said(part, 'returned').map((fact) => ({ ...about(workshop, part), ...coming(part, fact) })),
   );
-  const ready = parts.filter((part) => things.mark(part) === 'machine' && !open(part).length);
+  const ready = parts.filter((part) => things.mark(part) === 'machine' && !unreturned(part).length);
   return {
     out: plain.sorted(out, (line) => [
       line.due ?? '~',
@@ -49,7 +49,7 @@ export function away(workshop, today = null) {
  * @param {string | null} [today]
  */
 export function out(part, today = null) {
-  return open(part).map((fact) => ({ ...sending(fact), days: days(fact.body.due, today) }));
+  return unreturned(part).map((fact) => ({ ...sending(fact), days: days(fact.body.due, today) }));
 }
 
 /**
@@ -76,7 +76,7 @@ const said = (part, heading) =>
   part?.facts.filter((fact) => fact.heading === heading && !fact.struck) ?? [];
 
 /** Sendings that nothing came back of. @param {Subject | null} part */
-function open(part) {
+function unreturned(part) {
   const ended = new Set(said(part, 'returned').map(({ body }) => plain.text(body.sent)));
   return said(part, 'sent').filter(({ id }) => !ended.has(id));
 }

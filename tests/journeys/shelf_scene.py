@@ -1,4 +1,4 @@
-"""A shelf made on a phone: spares of two donors, scrap with a label, a part for the machine shop."""
+"""A shelf made on a phone: spares, labelled scrap, a part for the machine shop."""
 
 from typing import Any
 

@@ -18,8 +18,8 @@ function Away({ found }) {
   const [sent] = thing.away;
   const due = sent.due ? t('code.away.due', { day: day(sent.due) || sent.due }) : '';
   return html`<${Panel} icon="i-move" word=${t('code.away', { to: sent.to })} says=${[thing.name, sent.for, due].filter(Boolean).join(', ')} />
-    <${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
-    <${Act} href=${`/back/${thing.id}`} label=${t('code.away.back')} second=${t('code.away.second')} />`;
+    <div class="stack"><${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
+    <${Act} href=${`/back/${thing.id}`} label=${t('code.away.back')} second=${t('code.away.second')} /></div>`;
 }
 
 /** @param {{found: any}} props */
@@ -40,8 +40,8 @@ function Scrapped({ found }) {
   const [thing] = found.things;
   const why = [thing.reason, thing.made ? day(thing.made) : ''].filter(Boolean).join(', ');
   return html`<${Panel} icon="v-scrap" word=${t('code.scrap.loud', { why: why || t('code.scrap.plain') })} says=${t('code.scrap', { name: thing.name || t('record.nameless') })} />
-    <${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
-    <${Act} href=${`/inspect/${thing.id}`} label=${t('code.scrap.again')} second=${t('code.scrap.second')} />`;
+    <div class="stack"><${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
+    <${Act} href=${`/inspect/${thing.id}`} label=${t('code.scrap.again')} second=${t('code.scrap.second')} /></div>`;
 }
 
 /** @param {{found: any}} props */

@@ -27,11 +27,12 @@ export function screen({ params, store }) {
   if (!workshop)
     return html`<${Page} title=${title} back=${back} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const shelf = shelfView(workshop);
+  const n = shelf.groups.reduce((sum, { count }) => sum + count, 0);
   const body = params.scrap
     ? html`<${Scrap} lines=${shelf.scrap} />`
     : html`<${Spares} ...${{ shelf, workshop, keep, query, setQuery, kind: params.kind ?? '' }} />`;
   return html`<${Page} title=${title} back=${back} now="more" className="list"><div class="left">
-    <div class="id"><h1 tabindex="-1">${title}</h1>${!params.scrap && html`<p class="where">${t('shelf.free', { n: shelf.free })}</p>`}</div>${body}</div>${trouble}</${Page}>`;
+    <div class="id"><h1 tabindex="-1">${title}</h1>${!params.scrap && html`<p class="where">${t('shelf.count', { n })}, ${t('shelf.free', { n: shelf.free })}</p>`}</div>${body}</div>${trouble}</${Page}>`;
 }
 
 /** @param {any} props */
@@ -49,13 +50,13 @@ function Spares({ shelf, workshop, keep, query, setQuery, kind }) {
   return html`${all.length > 0 && html`<${TextField} id="shelf-find" label=${t('shelf.find')} value=${query} onChange=${setQuery} />`}
     ${all.length === 0 && html`<${Missing} says=${t('shelf.none')} />`}
     ${all.length > 0 && groups.length === 0 && html`<p class="soft" role="status">${t('shelf.nothing', { query })}</p>`}
-    ${groups.map(
+    <div class="stack">${groups.map(
       (/** @type {any} */ group) => html`<section key=${group.kind?.id ?? ''}>
       <div class="sect"><h2>${group.name ?? t('shelf.no-kind')}</h2><span class="soft">${t('shelf.count', { n: group.count })}</span></div>
       <ul class="sheet">${group.rows.map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}</ul></section>`,
     )}
     ${kind && html`<${Key} href="/shelf" icon="i-tray" label=${t('shelf.all')} />`}
-    ${!kind && shelf.scrap.length > 0 && html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n: shelf.scrap.length })} /></li></ul>`}`;
+    ${!kind && shelf.scrap.length > 0 && html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n: shelf.scrap.length })} /></li></ul>`}</div>`;
 }
 
 /** Whether each word is somewhere in what is said of it. @param {any} row @param {string} query */

@@ -9,7 +9,6 @@ import { readShelf } from './read.js';
 export function OnShelf({ store, kind }) {
   const { workshop } = useSlice(store, readShelf, []);
   const groups = workshop ? shelf(workshop).groups : [];
-  const rows = groups.find((one) => one.kind?.id === kind)?.rows ?? [];
-  const n = rows.filter(({ build }) => build === null).length;
+  const n = groups.find((one) => one.kind?.id === kind)?.count ?? 0;
   return html`<${Key} href=${`/shelf?kind=${encodeURIComponent(kind)}`} icon="i-shelf" label=${workshop ? t('shelf.on', { n }) : t('shelf.title')} />`;
 }

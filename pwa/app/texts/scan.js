@@ -60,7 +60,7 @@ export const texts = {
   'code.away.back': 'It is back',
   'code.away.second': 'say so, then inspect it',
   'code.scrap.plain': 'No reason is written.',
-  'code.scrap.second': 'do not bolt it down',
+  'code.scrap.second': 'until then, do not bolt it down',
   'code.retired': 'This label is retired',
   'code.retired.says': 'It was spoilt or taken off. Take another label for the thing in your hand.',
   'code.retired.reuse': 'It is blank again',
