@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'd298b1feb2c5';
+const VERSION = '0c9795de12e8';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

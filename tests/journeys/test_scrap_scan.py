@@ -40,3 +40,13 @@ def test_a_part_that_is_away_asks_whether_it_is_back(phone: DemoPhone) -> None:
     expect(phone.page.locator(".panel")).to_contain_text("due 9 Mar")
     back = phone.page.get_by_role("link", name="It is back")
     expect(back).to_have_attribute("href", f"/back/{made.HEAD}")
+
+
+@pytest.mark.parametrize("path", ["/L/{1}", "/away", f"/back/{made.HEAD}"])
+def test_a_screen_of_what_is_away_holds_in_every_theme(phone: DemoPhone, path: str) -> None:
+    body = {"to": "Polisher", "for": "polish"}
+    phone.store(made.KEEP, [{"heading": "sent", "about": made.HEAD, "body": body}])
+    phone.sent()
+    phone.open(path.format(*CODES))
+    findings = {"jumps": phone.jumps(), **phone.swept("phone")}
+    assert {name: found for name, found in findings.items() if found} == {}

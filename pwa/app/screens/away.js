@@ -32,8 +32,8 @@ export function screen({ store }) {
 const Out = ({
   lines,
 }) => html`<div class="sect"><h2>${t('away.out')}</h2><span class="soft">${lines.length}</span></div>
-  <ul class="sheet">${lines.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}</ul>
-  <${Key} icon="i-print" label=${t('away.print')} onPress=${() => window.print()} />`;
+  <div class="stack"><ul class="sheet">${lines.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}</ul>
+  <${Key} icon="i-print" label=${t('away.print')} onPress=${() => window.print()} /></div>`;
 
 /** @param {any} one */
 const backSays = (one) =>
