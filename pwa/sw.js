@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '0c9795de12e8';
+const VERSION = 'bdeb75a2dc30';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

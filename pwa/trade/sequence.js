@@ -13,6 +13,8 @@ const RADIUS = 200;
 const QUARTER_STARTS = /** @type {Record<number, number[]>} */ ({
   3: [1, 2, 3],
   6: [1, 4, 2, 5, 3, 6],
+  7: [1, 4, 6, 2, 5, 7, 3],
+  8: [1, 5, 3, 7, 2, 6, 4, 8],
 });
 
 /** A joint without fasteners has no order. */

@@ -39,7 +39,7 @@ export const texts = {
     'Wrench and adapter from above at {angle} degrees. Lever from the grip to the bolt: {lever}.',
 
   'work.preload': 'Preload',
-  'work.preload.says': 'What a torque does to its bolt, and whether it can be meant as it stands.',
+  'work.preload.says': 'What a torque does to its bolt, and whether the number may be a slip.',
   'work.preload.drawn': 'Preload {value} of the proof load, somewhere from {low} to {high}.',
   'ask.thread': 'Thread',
   'ask.thread.hint': 'As it is written: M11×1.5, 7/16-20 UNF.',

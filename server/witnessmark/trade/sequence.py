@@ -12,7 +12,12 @@ PATTERNS = ("circle", "rows", "line", "points")
 MOST = 400
 WIDTH, HEIGHT = 1000, 500
 EDGE, TOP, _RADIUS = 60, 90, 200
-_QUARTER_STARTS = {3: (1, 2, 3), 6: (1, 4, 2, 5, 3, 6)}
+_QUARTER_STARTS = {
+    3: (1, 2, 3),
+    6: (1, 4, 2, 5, 3, 6),
+    7: (1, 4, 6, 2, 5, 7, 3),
+    8: (1, 5, 3, 7, 2, 6, 4, 8),
+}
 
 
 class NoFasteners(TradeError):
@@ -64,7 +69,7 @@ def order(pattern: str, count: int, rows: int = 2) -> list[int]:
     the left, points as they were set. Circle: cross pattern; line and rows: from the middle
     outwards, corners last; points: as numbered.
     raises: NoFasteners, TooManyFasteners, PatternUnknown, RowsUnclear; NotANumber, NotACount.
-    source: ASME PCC-1 (2013, 2019), legacy cross pattern, for circles of 4, 8, 12, 16, 20, 24 (12
+    source: ASME PCC-1 (2013, 2019), legacy cross pattern, for circles of 4, 8, 12 … 32 (12
     fetched from a public page, the others from memory); the rest common practice, no source
     >>> order("circle", 8), order("line", 5)
     ([1, 5, 3, 7, 2, 6, 4, 8], [3, 4, 2, 5, 1])
