@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'bdeb75a2dc30';
+const VERSION = '22ffeda34cfb';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -215,9 +215,11 @@ const SCREEN_FILES = [
   '/app/frame/ways.js',
   '/app/fresh_id.js',
   '/app/inspect/judging.js',
+  '/app/inspect/measures.js',
   '/app/inspect/piece.js',
   '/app/inspect/pieces.js',
   '/app/inspect/plate.js',
+  '/app/inspect/readings.js',
   '/app/inspect/take_photo.js',
   '/app/joint_form/adapter.js',
   '/app/joint_form/bolt.js',
@@ -259,6 +261,7 @@ const SCREEN_FILES = [
   '/app/run/sitting.js',
   '/app/run/source_line.js',
   '/app/run/typed.js',
+  '/app/run/use_digits.js',
   '/app/run/use_joint.js',
   '/app/run/use_run.js',
   '/app/screens/away.js',
@@ -322,6 +325,7 @@ const SCREEN_FILES = [
   '/app/strip/label.js',
   '/app/strip/place.js',
   '/app/strip/which.js',
+  '/app/texts/inspect_measures.js',
   '/app/texts/ready_around.js',
   '/app/texts/ready_block.js',
   '/app/texts/ready_crank.js',

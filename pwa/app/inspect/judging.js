@@ -2,6 +2,7 @@
 
 import { standing } from '../../log/workshop.js';
 import { freshId } from '../fresh_id.js';
+import { noneAgainst } from './readings.js';
 
 export const VERDICTS = ['use', 'spare', 'machine', 'scrap'];
 
@@ -15,21 +16,38 @@ export const FRESH = Object.freeze({
   own: '',
   note: '',
   photos: [],
+  readings: [],
+  measuring: '',
+  typed: '',
+  unit: '',
 });
 
 /**
- * The draft after a criterion was answered: all yes selects *use*, and nothing else is ever preselected.
+ * The draft after something was answered or read: all yes, and no reading against it, selects
+ * *use*; nothing else is ever preselected, and what a person pressed stays.
  * @param {any} draft
  * @param {any[]} criteria
+ * @param {any[]} measures
+ * @param {Record<string, any>} part what changed
+ */
+export function judged(draft, criteria, measures, part) {
+  const now = { ...draft, ...part };
+  if (now.tapped) return part;
+  const some = criteria.length + now.readings.length > 0;
+  const good = criteria.every((one) => now.looks[one.id] === true);
+  return { ...part, verdict: some && good && noneAgainst(measures, now.readings) ? 'use' : '' };
+}
+
+/**
+ * The draft after a criterion was answered.
+ * @param {any} draft
+ * @param {any[]} criteria
+ * @param {any[]} measures
  * @param {string} id
  * @param {boolean} good
  */
-export function looked(draft, criteria, id, good) {
-  const looks = { ...draft.looks, [id]: good };
-  if (draft.tapped) return { looks };
-  const all = criteria.length > 0 && criteria.every((one) => looks[one.id] === true);
-  return { looks, verdict: all ? 'use' : '' };
-}
+export const looked = (draft, criteria, measures, id, good) =>
+  judged(draft, criteria, measures, { looks: { ...draft.looks, [id]: good } });
 
 /**
  * One inspection and the verdict that follows from it, kept together.
@@ -47,7 +65,7 @@ export function entriesOf(draft, workshop, part) {
   const body = {
     ...said,
     looks,
-    readings: [],
+    readings: draft.readings,
     ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
     ...(draft.photos.length ? { photos: draft.photos } : {}),
   };

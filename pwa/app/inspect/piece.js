@@ -6,7 +6,8 @@ import { Act, html, Icon, Key, Sheet, Shots } from '../frame/index.js';
 import { Press } from '../press.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { t } from '../texts/index.js';
-import { looked, VERDICTS } from './judging.js';
+import { FRESH, judged, looked, VERDICTS } from './judging.js';
+import { Measures, Measuring } from './measures.js';
 import { Pieces } from './pieces.js';
 import { inHand, Plate } from './plate.js';
 import { TakePhoto } from './take_photo.js';
@@ -16,6 +17,14 @@ export function Piece(props) {
   const { bag, piece, draft, change, leave, workshop, act, name, kind } = props;
   const [noting, setNoting] = useState(false);
   const title = bag.pieces.length > 1 ? titleOf(piece, name, kind) : name;
+  const measures = kind?.measures ?? [];
+  const measure = measures.find((/** @type {any} */ one) => one.id === draft.measuring);
+  const read = (/** @type {any} */ part) =>
+    change((/** @type {any} */ was) =>
+      judged(was, bag.criteria, measures, typeof part === 'function' ? part(was) : part),
+    );
+  if (measure)
+    return html`<${Measuring} measure=${measure} draft=${draft} change=${read} name=${title} />`;
   const wants = draft.verdict && draft.verdict !== 'use';
   const plate = !wants && !draft.photos.length;
   const shown = inHand(kind, bag.criteria, draft.looks);
@@ -24,7 +33,8 @@ export function Piece(props) {
     <${Pieces} pieces=${bag.pieces} now=${piece.id} />
     ${plate && html`<${Plate} kind=${kind} criteria=${bag.criteria} shown=${shown} />`}
     <${Had} workshop=${workshop} part=${piece.id} />
-    <${Looks} criteria=${bag.criteria} shown=${plate && bag.criteria.length > 1 ? shown : null} draft=${draft} change=${change} />
+    <${Looks} criteria=${bag.criteria} shown=${plate && bag.criteria.length > 1 ? shown : null} draft=${draft} change=${change} measures=${measures} />
+    <${Measures} measures=${measures} draft=${draft} change=${change} read=${read} />
     <${Shots} photos=${draft.photos} />
     <${Extras} ...${props} note=${() => setNoting(true)} />
     ${wants && html`<${Reasons} bag=${bag} draft=${draft} change=${change} />`}
@@ -57,9 +67,9 @@ function Had({ workshop, part }) {
 }
 
 /** @param {any} props */
-function Looks({ criteria, shown, draft, change }) {
+function Looks({ criteria, shown, draft, change, measures }) {
   const answer = (/** @type {any} */ one, /** @type {boolean} */ good) =>
-    change((/** @type {any} */ was) => looked(was, criteria, one.id, good));
+    change((/** @type {any} */ was) => looked(was, criteria, measures, one.id, good));
   return html`<ul class="looks">${criteria.map(
     (/** @type {any} */ one) => html`<li key=${one.id} class=${one === shown ? 'shown' : ''}>
     <span><b>${one.asks}</b>${one.hint && html`<span class="soft">${one.hint}</span>`}</span>
@@ -76,17 +86,8 @@ function Looks({ criteria, shown, draft, change }) {
 function Extras({ bag, piece, draft, change, store, note, name }) {
   const at = bag.pieces.findIndex((/** @type {any} */ one) => one.id === piece.id);
   const before = at > 0 ? bag.pieces[at - 1] : null;
-  const fresh = {
-    looks: {},
-    verdict: '',
-    tapped: false,
-    reason: '',
-    own: '',
-    note: '',
-    photos: [],
-  };
   return html`<div class=${`extras ${before ? 'three' : ''}`}>
-    ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...fresh, piece: before.id })}><${Icon} name="i-back" /><span class="fig">${before.number}</span></${Press}>`}
+    ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...FRESH, piece: before.id })}><${Icon} name="i-back" /><span class="fig">${before.number}</span></${Press}>`}
     <${Press} class="press" aria-pressed=${String(Boolean(draft.note.trim()))} onPress=${note}>${t(draft.note.trim() ? 'inspect.note.has' : 'inspect.note')}</${Press}>
     <${TakePhoto} store=${store} name=${name} taken=${(/** @type {string} */ sha) => change({ photos: [...draft.photos, { photo: sha }] })} /></div>`;
 }

@@ -9,6 +9,7 @@ import { Act, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js
 import { entriesOf, FRESH } from '../inspect/judging.js';
 import { Piece } from '../inspect/piece.js';
 import { Pieces } from '../inspect/pieces.js';
+import { measuresOf } from '../inspect/readings.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
@@ -92,7 +93,12 @@ function kindOf(workshop, part) {
   const drawings = Object.fromEntries(
     criteria.map((/** @type {any} */ one) => [one.id, one.drawing]),
   );
-  return { name: value(kind, 'name'), drawing: value(kind, 'drawing'), drawings };
+  return {
+    name: value(kind, 'name'),
+    drawing: value(kind, 'drawing'),
+    drawings,
+    measures: measuresOf(kind),
+  };
 }
 
 /** How many have this verdict: a bag entered as one counts all that are in it. @param {any} bag @param {any} workshop @param {string} word */

@@ -1,5 +1,6 @@
 /** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
 import { part as partView } from '../../views/part.js';
+import { measuresOf } from '../../views/sizes.js';
 import { Counted } from '../counted/counted.js';
 import { day } from '../dates.js';
 import { Asks } from '../frame/asks.js';
@@ -111,7 +112,7 @@ function Tightened({ part }) {
 /** @param {{part: any, store: any, workshop: any}} props */
 function Record({ part, store, workshop }) {
   return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
-    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} /><${Notes} of=${part} /><${Standing} of=${part} />
+    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} measures=${measuresOf(workshop.subject(part.kind?.id ?? ''))} /><${Notes} of=${part} /><${Standing} of=${part} />
     <${PartWays} part=${part} /><${History} of=${part} /></div>`;
 }
 

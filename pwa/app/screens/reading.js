@@ -12,6 +12,7 @@ import { Keypad, Typed, Units } from '../run/keypad.js';
 import { nextOf } from '../run/ready.js';
 import { boltSays, isThrough, targetAtWrench } from '../run/setting_now.js';
 import { askOf, press, readingOf, unitsFor } from '../run/typed.js';
+import { useDigits } from '../run/use_digits.js';
 import { useRun } from '../run/use_run.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
@@ -154,40 +155,4 @@ function ReadAt({ at, change }) {
     ) => html`<${Key} key=${where} className="press" pressed=${at === where} label=${t(`reading.at.${where}`)}
       onPress=${() => change({ at: where })} />`,
   )}</div>`;
-}
-
-/**
- * Digits from a hardware keyboard or a caliper that types; Enter keeps, by way of the key itself, so
- * that it can keep only once.
- * @param {(key: string) => void} type
- * @param {() => void} leave
- */
-function useDigits(type, leave) {
-  useEffect(() => {
-    const onKey = (/** @type {KeyboardEvent} */ event) => digit(event, type, leave);
-    document.addEventListener('keydown', onKey);
-    return () => document.removeEventListener('keydown', onKey);
-  });
-}
-
-/**
- * @param {KeyboardEvent} event
- * @param {(key: string) => void} type
- * @param {() => void} leave
- */
-function digit(event, type, leave) {
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const key = KEYS[event.key] ?? event.key;
-  if (/^[0-9.]$|^erase$/.test(key)) type(key);
-  else if (key === 'Escape') leave();
-  else if (key === 'Enter' && !event.repeat) pressMain(event);
-}
-
-/** @type {Record<string, string>} */
-const KEYS = { ',': '.', Backspace: 'erase' };
-
-/** @param {KeyboardEvent} event */
-function pressMain(event) {
-  const elsewhere = /** @type {Element} */ (event.target).closest?.('button, a[href]');
-  if (!elsewhere) /** @type {HTMLElement | null} */ (document.querySelector('.run .act'))?.click();
 }

@@ -1,0 +1,39 @@
+/** A number typed on a hardware keyboard, or by a caliper that types. */
+
+import { useEffect } from 'preact/hooks';
+
+/**
+ * Digits from a hardware keyboard or a caliper that types; Enter keeps, by way of the key itself, so
+ * that it can keep only once.
+ * @param {(key: string) => void} type
+ * @param {() => void} leave
+ */
+export function useDigits(type, leave) {
+  useEffect(() => {
+    const onKey = (/** @type {KeyboardEvent} */ event) => digit(event, type, leave);
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  });
+}
+
+/**
+ * @param {KeyboardEvent} event
+ * @param {(key: string) => void} type
+ * @param {() => void} leave
+ */
+function digit(event, type, leave) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const key = KEYS[event.key] ?? event.key;
+  if (/^[0-9.]$|^erase$/.test(key)) type(key);
+  else if (key === 'Escape') leave();
+  else if (key === 'Enter' && !event.repeat) pressMain(event);
+}
+
+/** @type {Record<string, string>} */
+const KEYS = { ',': '.', Backspace: 'erase' };
+
+/** @param {KeyboardEvent} event */
+function pressMain(event) {
+  const elsewhere = /** @type {Element} */ (event.target).closest?.('button, a[href]');
+  if (!elsewhere) /** @type {HTMLElement | null} */ (document.querySelector('.run .act'))?.click();
+}

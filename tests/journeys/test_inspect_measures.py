@@ -1,0 +1,121 @@
+"""Measuring the piece under the lamp: typed large, judged at once, kept with the inspection."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from journeys.bench_scene import BAG, KIND, PUSHRODS, bag, described, kept
+from journeys.demo_phone import SIZES
+from journeys.hands import Hand
+from playwright.sync_api import Page, expect
+
+Opener = Callable[..., Page]
+LENGTH = {
+    "id": "m1", "name": "Length", "quantity": "length", "unit": "mm", "instrument": "caliper",
+    "least": "186.90", "most": "187.10", "source": "invented manual, page 4",
+}  # fmt: skip
+ENDS = {"id": "m2", "name": "Ball", "unit": "mm", "positions": ["rocker end", "lifter end"]}
+
+
+def measured(*measures: dict[str, Any]) -> list[dict[str, Any]]:
+    """The bag of pushrods, whose kind has things to measure."""
+    return [*bag(), described("kind", KIND, measures=list(measures))]
+
+
+@pytest.fixture
+def lamp(open_bench: Opener) -> Page:
+    page = open_bench(measured(LENGTH, ENDS), path=f"/inspect/{BAG}")
+    expect(page.locator("h1")).to_contain_text("Pushrod 1 of 4")
+    Hand(page).settle()
+    return page
+
+
+def press(page: Page, name: str) -> None:
+    hand = Hand(page)
+    hand.settle()
+    hand.press(page.get_by_role("button", name=name, exact=True))
+
+
+def read(page: Page, digits: str) -> None:
+    """Type as a caliper does, and keep by Enter."""
+    expect(page.locator(".typed .big")).to_have_text("")
+    page.keyboard.type(digits)
+    expect(page.locator(".typed .big")).to_have_text(digits)
+    Hand(page).settle()
+    page.keyboard.press("Enter")
+
+
+def row(page: Page, name: str) -> Any:
+    return page.locator(".looks li").filter(has_text=name)
+
+
+def test_a_reading_is_judged_by_its_limits_and_kept_with_the_inspection(lamp: Page) -> None:
+    expect(row(lamp, "Length")).to_contain_text("caliper; 186.90 to 187.10 mm")
+    expect(row(lamp, "Length")).to_contain_text("invented manual, page 4")
+    press(lamp, "Read Length")
+    read(lamp, "187.02")
+    expect(row(lamp, "Length")).to_contain_text("187.02 mm; inside")
+    press(lamp, "Use")
+    Hand(lamp).settle()
+    Hand(lamp).press(lamp.locator(".act"))
+    expect(lamp.locator("h1")).to_contain_text("Pushrod 2 of 4")
+    expect(row(lamp, "Length")).to_contain_text("186.90 to 187.10 mm")
+    (inspection,) = kept(lamp, "inspection", PUSHRODS[0])
+    value = {"value": "187.02", "unit": "mm"}
+    assert inspection["body"]["readings"] == [{"measure": "m1", "value": value}]
+    lamp.goto(lamp.url.split("/inspect/")[0] + f"/part/{PUSHRODS[0]}")
+    expect(lamp.locator(".look").first).to_contain_text("Length: 187.02 mm")
+
+
+def test_too_close_to_call_wants_another_reading_and_tells_their_mean(lamp: Page) -> None:
+    press(lamp, "Read Length")
+    read(lamp, "187.1")
+    expect(row(lamp, "Length")).to_contain_text("too close to call: measure again")
+    press(lamp, "Read Length")
+    read(lamp, "187.00")
+    expect(row(lamp, "Length")).to_contain_text("187.050 mm, mean of 2")
+
+
+def test_a_piece_outside_its_limits_is_not_proposed_for_use(lamp: Page) -> None:
+    press(lamp, "Read Length")
+    read(lamp, "187.31")
+    expect(row(lamp, "Length")).to_contain_text("outside")
+    for asked in ("Ends even and round?", "Rolls without a wobble?", "Oil passage clear?"):
+        hand = Hand(lamp)
+        hand.press(row(lamp, asked).get_by_role("button", name="Yes"))
+        hand.pass_time(170)
+    expect(lamp.locator(".judge [aria-pressed=true]")).to_have_count(0)
+    expect(lamp.locator(".act")).to_be_disabled()
+    press(lamp, "Take back 187.31 mm")
+    expect(row(lamp, "Length")).to_contain_text("186.90 to 187.10 mm")
+    expect(lamp.locator(".act")).to_contain_text("Keep: use")
+
+
+def test_places_come_one_after_another_and_outlive_a_lost_page(lamp: Page) -> None:
+    press(lamp, "Read Ball")
+    expect(lamp.locator("h1")).to_contain_text("Ball: rocker end")
+    lamp.keyboard.type("7.9")
+    expect(lamp.locator(".typed .big")).to_have_text("7.9")
+    lamp.reload()
+    expect(lamp.locator(".typed .big")).to_have_text("7.9")
+    Hand(lamp).settle()
+    lamp.keyboard.press("Enter")
+    expect(lamp.locator("h1")).to_contain_text("Ball: lifter end")
+    read(lamp, "7.8")
+    expect(row(lamp, "Ball")).to_contain_text("7.85 mm")
+
+
+@pytest.mark.parametrize("at", SIZES)
+@pytest.mark.parametrize("where", ["piece", "keypad"])
+def test_nothing_is_wider_than_the_glass_and_the_act_stays_in_sight(
+    lamp: Page, at: str, where: str
+) -> None:
+    width, height = SIZES[at]
+    lamp.set_viewport_size({"width": width, "height": height})
+    if where == "keypad":
+        press(lamp, "Read Length")
+        expect(lamp.locator(".keypad button")).to_have_count(12)
+    act = lamp.locator(".act").bounding_box()
+    assert act
+    assert act["y"] + act["height"] <= height
+    assert lamp.evaluate("document.documentElement.scrollWidth") <= width
