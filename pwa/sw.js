@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '22ffeda34cfb';
+const VERSION = 'ed9959e3241f';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -37,12 +37,13 @@ def press(page: Page, name: str) -> None:
 
 
 def read(page: Page, digits: str) -> None:
-    """Type as a caliper does, and keep by Enter."""
+    """Type as a caliper does, and keep."""
     expect(page.locator(".typed .big")).to_have_text("")
     page.keyboard.type(digits)
     expect(page.locator(".typed .big")).to_have_text(digits)
-    Hand(page).settle()
-    page.keyboard.press("Enter")
+    hand = Hand(page)
+    hand.settle()
+    hand.press(page.locator(".act"))
 
 
 def row(page: Page, name: str) -> Any:
@@ -103,6 +104,36 @@ def test_places_come_one_after_another_and_outlive_a_lost_page(lamp: Page) -> No
     expect(lamp.locator("h1")).to_contain_text("Ball: lifter end")
     read(lamp, "7.8")
     expect(row(lamp, "Ball")).to_contain_text("7.85 mm")
+
+
+def test_zero_is_a_reading_and_crossed_limits_judge_nothing(open_bench: Opener) -> None:
+    crossed = {"id": "m3", "name": "Run-out", "unit": "in", "least": "0.004", "most": "0.002"}
+    page = open_bench(measured(crossed), path=f"/inspect/{BAG}")
+    expect(page.locator("h1")).to_contain_text("Pushrod 1 of 4")
+    press(page, "Read Run-out")
+    read(page, "0")
+    expect(row(page, "Run-out")).to_contain_text("0 in")
+    expect(row(page, "Run-out")).not_to_contain_text("inside")
+
+
+def test_a_reading_in_a_unit_of_another_kind_is_left_out(open_bench: Opener) -> None:
+    page = open_bench(measured(LENGTH), path=f"/inspect/{BAG}")
+    expect(page.locator("h1")).to_contain_text("Pushrod 1 of 4")
+    press(page, "Read Length")
+    read(page, "187.02")
+    expect(row(page, "Length")).to_contain_text("inside")
+    weighed = {"id": "m1", "name": "Weight", "unit": "g", "least": "60", "most": "64"}
+    page.evaluate(
+        """async (entry) => {
+          const { openStore } = await import('/store/index.js');
+          const store = await openStore();
+          await store.keep([entry]);
+          await store.close();
+        }""",
+        described("kind", KIND, measures=[weighed]),
+    )
+    page.reload()
+    expect(row(page, "Weight")).to_contain_text("60 to 64 g")
 
 
 @pytest.mark.parametrize("at", SIZES)

@@ -5,11 +5,10 @@ import { Press } from '../press.js';
 import { local } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { Keypad, Units } from '../run/keypad.js';
-import { readingOf } from '../run/typed.js';
 import { useDigits } from '../run/use_digits.js';
 import { t, unitWords } from '../texts/index.js';
 import '../texts/inspect_measures.js';
-import { nextSlot, readingsOf, told, typed, unitOf, unitsOf } from './readings.js';
+import { nextSlot, readingOf, readingsOf, told, typed, unitOf, unitsOf } from './readings.js';
 
 /** @param {any} measure */
 function limitsSay(measure) {

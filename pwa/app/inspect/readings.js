@@ -3,11 +3,12 @@
 import { value } from '../../log/workshop.js';
 import { fromResolution } from '../../trade/dimension.js';
 import { guardBand, judge } from '../../trade/limits.js';
-import { convert, UNIT_WORDS } from '../../trade/units.js';
+import { convert, parseNumber, UNIT_WORDS } from '../../trade/units.js';
 import * as plain from '../../views/plain.js';
 
 const WHOLE_DIGITS = 5;
 const DECIMALS = 4;
+const MOST_DECIMALS = 8;
 
 /** The measures of a kind that can be read: each needs a unit. @param {any} kind @returns {any[]} */
 export function measuresOf(kind) {
@@ -48,9 +49,23 @@ export function slotsOf(measure) {
 /** @param {any} slot */
 const key = (slot) => `${slot.position ?? ''}\n${slot.direction ?? ''}`;
 
-/** @param {any} measure @param {any[]} readings */
+/**
+ * What was read of a measure; a reading in another kind of unit was meant for what it was before.
+ * @param {any} measure
+ * @param {any[]} readings
+ */
 export const readingsOf = (measure, readings) =>
-  readings.filter((one) => one.measure === measure.id);
+  readings.filter((one) => one.measure === measure.id && alike(one.value.unit, unitOf(measure)));
+
+/** @param {string} one @param {string} other */
+const alike = (one, other) =>
+  Object.values(UNIT_WORDS).some((words) => one in words && other in words);
+
+/** @param {any} reading @param {string} unit what its last digit is worth there */
+function stepOf({ value }, unit) {
+  const decimals = value.value.split('.')[1]?.length ?? 0;
+  return Math.abs(convert(10 ** -decimals, value.unit, unit));
+}
 
 /** The place to be read next: the first that was read least often. @param {any} measure @param {any[]} readings */
 export function nextSlot(measure, readings) {
@@ -73,14 +88,12 @@ const limit = (limit) =>
 function atPlace(measure, read) {
   const unit = unitOf(measure);
   const sizes = read.map((one) => convert(Number(one.value.value), one.value.unit, unit));
-  const steps = read.map((one) => {
-    const decimals = one.value.value.split('.')[1]?.length ?? 0;
-    return Math.abs(convert(10 ** -decimals, one.value.unit, unit));
-  });
   const mean = sizes.reduce((sum, one) => sum + one, 0) / sizes.length;
   const [least, most] = [limit(measure.least), limit(measure.most)];
-  if (least === null && most === null) return { mean, lies: null };
-  const guard = guardBand(fromResolution(Math.max(...steps)));
+  const crossed = least !== null && most !== null && least > most;
+  if (crossed || (least === null && most === null)) return { mean, lies: null };
+  const step = Math.max(...read.map((one) => stepOf(one, unit)));
+  const guard = guardBand(fromResolution(step));
   return { mean, lies: judge(mean, least, most, guard).lies };
 }
 
@@ -100,13 +113,13 @@ export function told(measure, readings) {
   const each = places.map((read) => atPlace(measure, read));
   const mean = each.length ? each.reduce((sum, one) => sum + one.mean, 0) / each.length : null;
   const lies = WORST.find((word) => each.some((one) => one.lies === word)) ?? null;
-  const digits = Math.max(0, ...mine.map((one) => one.value.value.split('.')[1]?.length ?? 0));
+  const step = Math.min(1, ...mine.map((one) => stepOf(one, unitOf(measure))));
+  const digits = Math.ceil(-Math.log10(step) - 1e-9) + (mine.length > 1 ? 1 : 0);
   return {
     times: mine.length,
     read: each.length,
     of: slots.length,
-    mean:
-      mean === null ? null : mean.toFixed(Math.min(DECIMALS, digits + (mine.length > 1 ? 1 : 0))),
+    mean: mean === null ? null : mean.toFixed(Math.min(MOST_DECIMALS, digits)),
     lies,
     whole: each.length === slots.length,
   };
@@ -118,6 +131,16 @@ export const noneAgainst = (measures, readings) =>
     const { lies } = told(one, readings);
     return lies === null || lies === 'inside';
   });
+
+/**
+ * The typed text as a measured value, or null while it is none; zero is one.
+ * @param {string} text
+ * @param {string} unit
+ */
+export function readingOf(text, unit) {
+  if (!/[0-9]/.test(text)) return null;
+  return { value: parseNumber(text.replace(/\.$/, ''), { oneDecimalKey: true }), unit };
+}
 
 /**
  * The text after a key; what does not fit changes nothing.
