@@ -108,7 +108,7 @@ def _text(name: str, fact: float | str) -> str:
 
 PRELOAD = Working(
     name="preload",
-    says="What a torque does to its bolt, and whether it can be meant as it stands.",
+    says="What a torque does to its bolt, and whether the number may be a slip.",
     formula="preload = torque ÷ (nut factor × diameter); "
     "band: wrench and friction at their worst together",
     source="T = K F d; proof loads: ISO 898-1:2013 and SAE J429 (table values); "
