@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'ed9959e3241f';
+const VERSION = 'b712e359c8f1';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

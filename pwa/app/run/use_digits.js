@@ -1,6 +1,6 @@
 /** A number typed on a hardware keyboard, or by a caliper that types. */
 
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
 /**
  * Digits from a hardware keyboard or a caliper that types; Enter keeps, by way of the key itself, so
@@ -9,7 +9,8 @@ import { useEffect } from 'preact/hooks';
  * @param {() => void} leave
  */
 export function useDigits(type, leave) {
-  useEffect(() => {
+  // With the picture, not after it: a digit typed at what is seen must count.
+  useLayoutEffect(() => {
     const onKey = (/** @type {KeyboardEvent} */ event) => digit(event, type, leave);
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
