@@ -81,10 +81,12 @@ def test_a_piece_outside_its_limits_is_not_proposed_for_use(lamp: Page) -> None:
     press(lamp, "Read Length")
     read(lamp, "187.31")
     expect(row(lamp, "Length")).to_contain_text("outside")
+    Hand(lamp).settle()
     for asked in ("Ends even and round?", "Rolls without a wobble?", "Oil passage clear?"):
         hand = Hand(lamp)
         hand.press(row(lamp, asked).get_by_role("button", name="Yes"))
         hand.pass_time(170)
+    expect(lamp.locator(".looks [aria-pressed=true]")).to_have_count(4)
     expect(lamp.locator(".judge [aria-pressed=true]")).to_have_count(0)
     expect(lamp.locator(".act")).to_be_disabled()
     press(lamp, "Take back 187.31 mm")
