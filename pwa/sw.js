@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'b712e359c8f1';
+const VERSION = '2747dde07903';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

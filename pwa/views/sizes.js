@@ -65,8 +65,8 @@ function inUnit(kept, unit) {
     : null;
 }
 
-/** @param {string} one @param {string} other */
-function sameSort(one, other) {
+/** Whether both units measure the same. @param {string} one @param {string} other */
+export function sameSort(one, other) {
   try {
     return quantityOf(one) === quantityOf(other);
   } catch {

@@ -5,10 +5,11 @@ import { Press } from '../press.js';
 import { local } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { Keypad, Units } from '../run/keypad.js';
+import { amountOf, press } from '../run/typed.js';
 import { useDigits } from '../run/use_digits.js';
 import { t, unitWords } from '../texts/index.js';
 import '../texts/inspect_measures.js';
-import { nextSlot, readingOf, readingsOf, told, typed, unitOf, unitsOf } from './readings.js';
+import { DECIMALS, nextSlot, readingsOf, told, unitOf, unitsOf } from './readings.js';
 
 /** @param {any} measure */
 function limitsSay(measure) {
@@ -60,11 +61,11 @@ export function Measuring({ measure, draft, change, name }) {
   const { slot, round } = nextSlot(measure, draft.readings);
   const units = unitsOf(measure);
   const unit = units.includes(draft.unit) ? draft.unit : (units[0] ?? '');
-  const reading = readingOf(draft.typed, unit);
+  const reading = amountOf(draft.typed, unit);
   const found = told(measure, draft.readings);
   const close = () => change({ measuring: '', typed: '' });
   const type = (/** @type {string} */ key) =>
-    change((/** @type {any} */ was) => ({ typed: typed(was.typed, key) }));
+    change((/** @type {any} */ was) => ({ typed: press(was.typed, key, DECIMALS) }));
   const keep = () => {
     if (!reading) return;
     const readings = [...draft.readings, { measure: measure.id, ...slot, value: reading }];

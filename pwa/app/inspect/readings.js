@@ -3,11 +3,12 @@
 import { value } from '../../log/workshop.js';
 import { fromResolution } from '../../trade/dimension.js';
 import { guardBand, judge } from '../../trade/limits.js';
-import { convert, parseNumber, UNIT_WORDS } from '../../trade/units.js';
+import { convert, UNIT_WORDS } from '../../trade/units.js';
 import * as plain from '../../views/plain.js';
+import { sameSort } from '../../views/sizes.js';
 
-const WHOLE_DIGITS = 5;
-const DECIMALS = 4;
+/** A micrometer shows ten-thousandths. */
+export const DECIMALS = 4;
 const MOST_DECIMALS = 8;
 
 /** The measures of a kind that can be read: each needs a unit. @param {any} kind @returns {any[]} */
@@ -55,11 +56,7 @@ const key = (slot) => `${slot.position ?? ''}\n${slot.direction ?? ''}`;
  * @param {any[]} readings
  */
 export const readingsOf = (measure, readings) =>
-  readings.filter((one) => one.measure === measure.id && alike(one.value.unit, unitOf(measure)));
-
-/** @param {string} one @param {string} other */
-const alike = (one, other) =>
-  Object.values(UNIT_WORDS).some((words) => one in words && other in words);
+  readings.filter((one) => one.measure === measure.id && sameSort(one.value.unit, unitOf(measure)));
 
 /** @param {any} reading @param {string} unit what its last digit is worth there */
 function stepOf({ value }, unit) {
@@ -131,26 +128,3 @@ export const noneAgainst = (measures, readings) =>
     const { lies } = told(one, readings);
     return lies === null || lies === 'inside';
   });
-
-/**
- * The typed text as a measured value, or null while it is none; zero is one.
- * @param {string} text
- * @param {string} unit
- */
-export function readingOf(text, unit) {
-  if (!/[0-9]/.test(text)) return null;
-  return { value: parseNumber(text.replace(/\.$/, ''), { oneDecimalKey: true }), unit };
-}
-
-/**
- * The text after a key; what does not fit changes nothing.
- * @param {string} text
- * @param {string} pressed 0 to 9, ".", "erase"
- */
-export function typed(text, pressed) {
-  if (pressed === 'erase') return text.slice(0, -1);
-  if (pressed === '.') return text.includes('.') ? text : `${text || '0'}.`;
-  const next = text === '0' ? pressed : text + pressed;
-  const [whole = '', part = ''] = next.split('.');
-  return whole.length > WHOLE_DIGITS || part.length > DECIMALS ? text : next;
-}

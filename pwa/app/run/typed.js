@@ -15,25 +15,35 @@ const DECIMALS = 2;
  * The text after a key; what does not fit changes nothing.
  * @param {string} text plain decimal, "." as separator
  * @param {string} key 0 to 9, ".", "erase"
+ * @param {number} [decimals] how many may stand behind the separator
  */
-export function press(text, key) {
+export function press(text, key, decimals = DECIMALS) {
   if (key === 'erase') return text.slice(0, -1);
   if (key === '.') return text.includes('.') ? text : `${text || '0'}.`;
   const next = text === '0' ? key : text + key;
   const [whole = '', part = ''] = next.split('.');
-  return whole.length > WHOLE_DIGITS || part.length > DECIMALS ? text : next;
+  return whole.length > WHOLE_DIGITS || part.length > decimals ? text : next;
 }
 
 /**
- * The typed text as a measured value, or null while it is none.
+ * The typed text as a measured value, or null while it is none; zero is one.
  * @param {string} text
  * @param {string} unit
  * @returns {Measured | null}
  */
-export function readingOf(text, unit) {
+export function amountOf(text, unit) {
   if (!/[0-9]/.test(text)) return null;
-  const value = parseNumber(text.replace(/\.$/, ''), { oneDecimalKey: true });
-  return Number(value) > 0 ? { value, unit } : null;
+  return { value: parseNumber(text.replace(/\.$/, ''), { oneDecimalKey: true }), unit };
+}
+
+/**
+ * The typed text as the reading of a pull, which is never nothing.
+ * @param {string} text
+ * @param {string} unit
+ */
+export function readingOf(text, unit) {
+  const amount = amountOf(text, unit);
+  return Number(amount?.value) > 0 ? amount : null;
 }
 
 /** @param {Measured | null} target @returns {string[]} units the digits may be read in */

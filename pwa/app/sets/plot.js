@@ -1,4 +1,5 @@
 /** Every piece on one measure or two: chosen solid, spares hollow with their rank, left out crossed. */
+import { hexagon } from '../drawing/heads.js';
 import { html } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { decimalsOf, figure } from './says.js';
@@ -9,13 +10,6 @@ const STEP = 30;
 const SIZE = 13;
 const TALL = 300;
 const FOOT = 44;
-
-const CORNERS = [0, 60, 120, 180, 240, 300].map((turn) => (turn * Math.PI) / 180);
-/** @param {number} x @param {number} y @param {number} r */
-const hexagon = (x, y, r) =>
-  CORNERS.map(
-    (turn) => `${(x + r * Math.cos(turn)).toFixed(1)},${(y + r * Math.sin(turn)).toFixed(1)}`,
-  ).join(' ');
 
 /** Where a size lies between two edges. @param {number[]} sizes @param {number} from @param {number} to */
 function scale(sizes, from, to) {
