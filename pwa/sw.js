@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '2747dde07903';
+const VERSION = '302660c8d916';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

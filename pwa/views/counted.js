@@ -113,8 +113,7 @@ function descriptions(piece) {
  */
 function touched(workshop, subject, piece) {
   if (!piece) return 'not-here';
-  const facts = piece.facts.filter(({ heading, struck }) => heading !== 'place' && !struck);
-  if (facts.length) return 'facts';
+  if (told(piece)) return 'facts';
   if (workshop.linked(piece.id, 'marks').length) return 'label';
   return places(piece) === places(subject) ? null : 'moved';
 }
@@ -145,6 +144,6 @@ function judgedBack(workshop, subject, out) {
     .filter(({ number }) => !single.includes(number));
 }
 
-/** @param {Subject | null} piece */
+/** Whether anything but its place is kept about it. @param {Subject | null} piece */
 const told = (piece) =>
   piece?.facts.some(({ heading, struck }) => heading !== 'place' && !struck) ?? false;

@@ -1,5 +1,5 @@
 /** Which pieces of a kind may be used, what they measure, and which are held off and why. */
-import { standing, value } from '../log/workshop.js';
+import { value } from '../log/workshop.js';
 import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
 import { measuresOf, sizeOf } from './sizes.js';
@@ -36,9 +36,9 @@ export function pool(workshop, kind, own = null) {
 /**
  * Which standing set a piece is in, by piece.
  * @param {Workshop} workshop
- * @param {string | null} own
+ * @param {string | null} [own] a set that is left out
  */
-function inSets(workshop, own) {
+export function inSets(workshop, own = null) {
   /** @type {Map<string, string>} */
   const taken = new Map();
   for (const set of workshop.all('set').filter(({ id }) => id !== own)) {
@@ -60,31 +60,32 @@ function line(workshop, part, measures, taken) {
   });
   const donor = plain.text(value(part, 'donor'));
   const set = taken.get(part.id) ?? null;
+  const mark = things.mark(part);
   return {
     id: part.id,
     name: plain.text(value(part, 'name')),
     donor: donor && { id: donor, name: things.nameOf(workshop, donor) },
-    verdict: things.mark(part),
+    verdict: mark,
     own_place: placeOf(workshop, part.id),
     sizes,
     set: set && { id: set, name: things.nameOf(workshop, set) },
-    why: whyNot(part, set, sizes),
+    why: whyNot(part, mark, set, sizes),
   };
 }
 
 /**
  * @param {Subject} part
+ * @param {string} mark
  * @param {string | null} set
  * @param {unknown[]} sizes
  * @returns {string | null}
  */
-function whyNot(part, set, sizes) {
-  const mark = things.mark(part);
+function whyNot(part, mark, set, sizes) {
   if (mark !== 'use' && mark !== 'spare') return WHY[mark] ?? 'not-inspected';
   if (things.quantity(part) !== 1) return 'counted';
-  if (standing(part, 'fitted').some(({ body }) => plain.text(body.build))) return 'fitted';
+  if (things.isFitted(part)) return 'fitted';
   if (set !== null) return 'in-set';
-  if (standing(part, 'place').some(({ body }) => plain.text(body.gone))) return 'away';
+  if (things.isGone(part)) return 'away';
   return sizes.some(Boolean) ? null : 'no-reading';
 }
 

@@ -1,6 +1,7 @@
 /** The spares of all builds and donors by kind, and the scrap with its reasons. */
-import { standing, value } from '../log/workshop.js';
+import { value } from '../log/workshop.js';
 import * as plain from './plain.js';
+import { inSets } from './pool.js';
 import { measuresOf, sizeOf } from './sizes.js';
 import * as things from './things.js';
 
@@ -14,7 +15,7 @@ import * as things from './things.js';
  */
 export function shelf(workshop) {
   const ranks = ranksOf(workshop);
-  const used = usedIn(workshop);
+  const used = inSets(workshop);
   const parts = workshop.all('part').filter((part) => !things.emptied(part));
   const rows = parts
     .filter((part) => isSpare(part, ranks.has(part.id)) && !used.has(part.id))
@@ -42,14 +43,6 @@ function ranksOf(workshop) {
   return ranks;
 }
 
-/** The pieces of standing sets. @param {Workshop} workshop */
-const usedIn = (workshop) =>
-  new Set(
-    workshop
-      .all('set')
-      .flatMap((set) => plain.mappings(value(set, 'pieces')).map(({ part }) => part)),
-  );
-
 /**
  * Judged spare, or left over from a set; neither fitted nor away.
  * @param {Subject} part
@@ -58,8 +51,7 @@ const usedIn = (workshop) =>
 function isSpare(part, ranked) {
   const mark = things.mark(part);
   if (mark !== 'spare' && !(ranked && mark === 'use')) return false;
-  if (standing(part, 'fitted').some(({ body }) => plain.text(body.build))) return false;
-  return !standing(part, 'place').some(({ body }) => plain.text(body.gone));
+  return !things.isFitted(part) && !things.isGone(part);
 }
 
 /**

@@ -121,6 +121,26 @@ export function mark(subject) {
 }
 
 /**
+ * Whether it is fitted to a build.
+ * @param {Subject | null} part
+ */
+export const isFitted = (part) => says(part, 'fitted', 'build');
+
+/**
+ * Whether it has gone somewhere else for now.
+ * @param {Subject | null} part
+ */
+export const isGone = (part) => says(part, 'place', 'gone');
+
+/**
+ * @param {Subject | null} part
+ * @param {string} heading
+ * @param {string} name
+ */
+const says = (part, heading, name) =>
+  standing(part, heading).some(({ body }) => plain.text(body[name]));
+
+/**
  * What was struck out of it, newest first.
  * @param {Subject | null} subject
  */

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from witnessmark.log.values import Subject
-from witnessmark.log.workshop import Workshop, standing, value
+from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
 from witnessmark.views.own_place import place_of
 from witnessmark.views.sizes import measures_of, size_of
@@ -20,7 +20,7 @@ def pool(workshop: Workshop, kind: str, own: str | None = None) -> dict[str, Any
     """
     found = workshop.subject(kind)
     measures = measures_of(found)
-    taken = _in_sets(workshop, own)
+    taken = in_sets(workshop, own)
     lines = [
         _line(workshop, part, measures, taken)
         for part in workshop.all("part")
@@ -37,8 +37,8 @@ def pool(workshop: Workshop, kind: str, own: str | None = None) -> dict[str, Any
     }
 
 
-def _in_sets(workshop: Workshop, own: str | None) -> dict[str, str]:
-    """Which standing set a piece is in, by piece."""
+def in_sets(workshop: Workshop, own: str | None = None) -> dict[str, str]:
+    """Which standing set a piece is in, by piece; own is a set that is left out."""
     return {
         plain.as_id(each.get("part")): found["id"]
         for found in workshop.all("set")
@@ -53,31 +53,27 @@ def _line(
     found = [size_of(part, measure) for measure in measures]
     sizes = [each and {name: each[name] for name in ("size", "decimals")} for each in found]
     donor, held = plain.text(value(part, "donor")), taken.get(part["id"])
+    mark = things.mark(part)
     return {
         "id": part["id"],
         "name": plain.text(value(part, "name")),
         "donor": {"id": donor, "name": things.name_of(workshop, donor)} if donor else None,
-        "verdict": things.mark(part),
+        "verdict": mark,
         "own_place": place_of(workshop, part["id"]),
         "sizes": sizes,
         "set": {"id": held, "name": things.name_of(workshop, held)} if held else None,
-        "why": _why_not(part, held, sizes),
+        "why": _why_not(part, mark, held, sizes),
     }
 
 
-def _why_not(part: Subject, held: str | None, sizes: list[Any]) -> str | None:
-    mark = things.mark(part)
+def _why_not(part: Subject, mark: str, held: str | None, sizes: list[Any]) -> str | None:
     if mark not in ("use", "spare"):
         return _WHY.get(mark, "not-inspected")
     found = {
         "counted": how_many.quantity(part) != 1,
-        "fitted": _says(part, "fitted", "build"),
+        "fitted": things.is_fitted(part),
         "in-set": held is not None,
-        "away": _says(part, "place", "gone"),
+        "away": things.is_gone(part),
         "no-reading": not any(sizes),
     }
     return next((why for why, true in found.items() if true), None)
-
-
-def _says(part: Subject, heading: str, name: str) -> bool:
-    return any(plain.text(each["body"].get(name)) for each in standing(part, heading))

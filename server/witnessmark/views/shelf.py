@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from witnessmark.log.values import Subject
-from witnessmark.log.workshop import Workshop, standing, value
+from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
+from witnessmark.views.pool import in_sets
 from witnessmark.views.sizes import measures_of, size_of
 
 _LAST = 10_000
@@ -15,7 +16,7 @@ _LAST = 10_000
 def shelf(workshop: Workshop) -> dict[str, Any]:
     """What lies on the shelf."""
     ranks = _ranks(workshop)
-    used = _used(workshop)
+    used = in_sets(workshop)
     parts = [part for part in workshop.all("part") if not how_many.emptied(part)]
     rows = [
         _row(workshop, part, ranks.get(part["id"]))
@@ -40,23 +41,12 @@ def _ranks(workshop: Workshop) -> dict[str, dict[str, Any]]:
     }
 
 
-def _used(workshop: Workshop) -> set[str]:
-    """The pieces of standing sets."""
-    return {
-        plain.as_id(each.get("part"))
-        for found in workshop.all("set")
-        for each in plain.mappings(value(found, "pieces"))
-    }
-
-
 def _is_spare(part: Subject, *, ranked: bool) -> bool:
     """Judged spare, or left over from a set; neither fitted nor away."""
     mark = things.mark(part)
     if mark != "spare" and not (ranked and mark == "use"):
         return False
-    if any(plain.text(each["body"].get("build")) for each in standing(part, "fitted")):
-        return False
-    return not any(plain.text(each["body"].get("gone")) for each in standing(part, "place"))
+    return not things.is_fitted(part) and not things.is_gone(part)
 
 
 def _row(workshop: Workshop, part: Subject, ranked: dict[str, Any] | None) -> dict[str, Any]:

@@ -116,6 +116,20 @@ def mark(subject: Subject | None) -> str:
     return said["word"] if said["word"] in VERDICTS else "look"
 
 
+def is_fitted(part: Subject | None) -> bool:
+    """Whether it is fitted to a build."""
+    return _says(part, "fitted", "build")
+
+
+def is_gone(part: Subject | None) -> bool:
+    """Whether it has gone somewhere else for now."""
+    return _says(part, "place", "gone")
+
+
+def _says(part: Subject | None, heading: str, name: str) -> bool:
+    return any(plain.text(each["body"].get(name)) for each in standing(part, heading))
+
+
 def strikes(subject: Subject | None) -> list[dict[str, Any]]:
     """What was struck out of it, newest first."""
     if subject is None:
