@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '302660c8d916';
+const VERSION = '90305edc6b1f';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -205,6 +205,7 @@ const SCREEN_FILES = [
   '/app/frame/joint_card.js',
   '/app/frame/label_form.js',
   '/app/frame/maker.js',
+  '/app/frame/many.js',
   '/app/frame/matrix.js',
   '/app/frame/note_sheet.js',
   '/app/frame/notes.js',
@@ -237,7 +238,9 @@ const SCREEN_FILES = [
   '/app/kinds/rows.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
+  '/app/new_thing/named.js',
   '/app/read_ahead.js',
+  '/app/read_all.js',
   '/app/reduce_photo.js',
   '/app/run/actions.js',
   '/app/run/asking.js',

@@ -5,6 +5,7 @@ import { keepAll } from '../keeping.js';
 import { t } from '../texts/index.js';
 import { Act, Key } from './act.js';
 import { AskWhich } from './asks.js';
+import { dueSays } from './facts.js';
 import { html } from './html.js';
 import { codeGroups, Panel } from './told.js';
 
@@ -16,8 +17,7 @@ export const pathOf = ({ heading, id }) =>
 function Away({ found }) {
   const [thing] = found.things;
   const [sent] = thing.away;
-  const due = sent.due ? t('code.away.due', { day: day(sent.due) || sent.due }) : '';
-  return html`<${Panel} icon="i-move" word=${t('code.away', { to: sent.to })} says=${[thing.name, sent.for, due].filter(Boolean).join(', ')} />
+  return html`<${Panel} icon="i-move" word=${t('code.away', { to: sent.to })} says=${[thing.name, sent.for, dueSays(sent)].filter(Boolean).join(', ')} />
     <div class="stack"><${Key} href=${pathOf(thing)} icon="i-part" label=${t('code.see')} />
     <${Act} href=${`/back/${thing.id}`} label=${t('code.away.back')} second=${t('code.away.second')} /></div>`;
 }

@@ -28,11 +28,14 @@ export function Places({ lies }) {
   return html`${lies.map((place) => html`<${Fact} key=${place.id} says=${placeSays(place)} ...${placeWords(place)} />`)}`;
 }
 
+/** When a part that is out is to be back, if that was said. @param {{due: string | null}} sent */
+export const dueSays = ({ due }) => (due ? t('code.away.due', { day: day(due) || due }) : '');
+
 /** Where it was sent to be worked on. @param {{away: any[]}} props */
 export function Away({ away }) {
   return html`${away.map((one) => {
-    const due = one.due ? t('code.away.due', { day: day(one.due) || one.due }) : '';
-    const rest = [one.for, t('fact.away.since', { day: day(one.made) }), due].filter(Boolean);
+    const since = t('fact.away.since', { day: day(one.made) });
+    const rest = [one.for, since, dueSays(one)].filter(Boolean);
     return html`<${Fact} key=${one.id} says=${t('fact.away')} name=${one.to} rest=${rest.join(', ')} />`;
   })}`;
 }

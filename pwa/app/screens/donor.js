@@ -1,9 +1,9 @@
 /** A donor: what came from it, how it was judged, what was paid, and the way to strip on. */
 
-import { useState } from 'preact/hooks';
 import { donor as donorView } from '../../views/donor.js';
 import { Fact } from '../frame/facts.js';
-import { Act, Dock, html, Icon, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { Act, Dock, html, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { countWords, Many } from '../frame/many.js';
 import { Notes } from '../frame/notes.js';
 import { Row } from '../frame/row.js';
 import { hasIcon } from '../icons.js';
@@ -12,7 +12,6 @@ import { t } from '../texts/index.js';
 import { local } from '../values.js';
 
 const BACK = { to: '/donors', says: t('form.back') };
-const WORDS = ['use', 'spare', 'machine', 'scrap', 'look', 'ask'];
 
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
@@ -25,19 +24,13 @@ export function screen({ params, store }) {
   const n = donor.counts.parts;
   const unseen = donor.rows.flatMap((row) => row.parts).find(({ mark }) => mark === 'look');
   return html`<${Page} title=${donor.name ?? ''} back=${BACK} now="more"><div class="left">
-    <section class="id"><h1 tabindex="-1">${donor.name || t('record.nameless')}</h1><p class="where">${[t('donor.parts', { n }), verdictWords(donor.counts)].filter(Boolean).join(': ')}</p></section>
+    <section class="id"><h1 tabindex="-1">${donor.name || t('record.nameless')}</h1><p class="where">${[t('donor.parts', { n }), countWords(donor.counts)].filter(Boolean).join(': ')}</p></section>
     <${Facts} donor=${donor} />
     <${Dock}><${Act} href=${`/strip?donor=${donor.id}`} label=${t('donor.strip')} second=${t('donor.strip.second', { n })} /></${Dock}></div>
     <div class="right"><div class="sect"><h2>${t('donor.came')}</h2></div><${Came} rows=${donor.rows} />
     <${Notes} of=${donor} />
     <div class="pair">${unseen && html`<${Key} className="second-act press wide" href=${`/inspect/${unseen.id}`} icon="i-find" label=${t('donor.inspect', { name: unseen.name ?? '' })} />`}<${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
 }
-
-/** "3 use, 1 scrap". @param {any} counts */
-const verdictWords = (counts) =>
-  WORDS.filter((word) => counts[word] > 0)
-    .map((word) => t(`count.${word}`, { n: counts[word] }))
-    .join(', ');
 
 /** @param {{donor: any}} props */
 function Facts({ donor }) {
@@ -65,7 +58,7 @@ function Came({ rows }) {
   return html`<ul class="sheet">${rows.map((row) =>
     row.id
       ? html`<li key=${row.id}><${Row} href=${`/part/${row.id}`} icon=${iconOf(row)} name=${row.name} says=${partWords(row.parts[0], row.from[0])} figure=${row.quantity} /></li>`
-      : html`<${Many} key=${row.kind} row=${row} />`,
+      : html`<${Many} key=${row.kind} row=${row} says=${countWords(row.verdicts)} iconOf=${iconOf} partSays=${(/** @type {any} */ one, /** @type {number} */ at) => partWords(one, row.from[at])} />`,
   )}</ul>`;
 }
 
@@ -75,11 +68,3 @@ const partWords = (one, from) =>
 
 /** @param {any} row */
 const iconOf = (row) => (hasIcon(`v-${row.mark}`) ? `v-${row.mark}` : 'i-part');
-
-/** Several parts of one kind: the row opens to each of them. @param {{row: any}} props */
-function Many({ row }) {
-  const [open, setOpen] = useState(false);
-  return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
-    <${Icon} name=${iconOf(row)} /><span class="says"><b>${row.name}</b><span class="soft">${verdictWords(row.verdicts)}</span></span><span class="fig">${row.quantity}</span></button>
-    ${open && html`<ul>${row.parts.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${partWords(one, row.from[at])} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
-}

@@ -1,10 +1,10 @@
 /** Holder record: what is in here, and where does it stand. */
-import { useState } from 'preact/hooks';
 import { holder as holderView } from '../../views/holder.js';
 import { day } from '../dates.js';
 import { Asks } from '../frame/asks.js';
 import { placeWords, Standing } from '../frame/facts.js';
-import { Act, Code, Dock, Empty, html, Icon, Missing, Page, Wait } from '../frame/index.js';
+import { Act, Code, Dock, Empty, html, Missing, Page, Wait } from '../frame/index.js';
+import { countWords, Many } from '../frame/many.js';
 import { History, Notes } from '../frame/notes.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
@@ -22,15 +22,6 @@ function iconOf(row) {
   );
 }
 
-/** "3 use, 1 scrap, 8 to look at". @param {any} counts */
-function countWords(counts) {
-  const words = ['use', 'spare', 'machine', 'scrap', 'look', 'ask'];
-  return words
-    .filter((word) => counts[word] > 0)
-    .map((word) => t(`count.${word}`, { n: counts[word] }))
-    .join(', ');
-}
-
 /** @param {any} row */
 const rowWords = (row) =>
   [
@@ -46,14 +37,6 @@ const pieceWords = (one) =>
   [one.gone || t(`mark.${one.mark}`), one.own_place && t('row.own', { place: one.own_place })]
     .filter(Boolean)
     .join(', ');
-
-/** Several parts of one kind: the row opens to each of them. @param {{row: any}} props */
-function Many({ row }) {
-  const [open, setOpen] = useState(false);
-  return html`<li><button type="button" class="row" aria-expanded=${String(open)} onClick=${() => setOpen(!open)}>
-    <${Icon} name=${iconOf(row)} /><span class="says"><b>${row.name}</b><span class="soft">${rowWords(row)}</span></span><span class="fig">${row.quantity}</span></button>
-    ${open && html`<ul>${row.parts.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon=${iconOf(one)} name=${one.name || row.name} says=${pieceWords(one)} figure=${one.quantity} /></li>`)}</ul>`}</li>`;
-}
 
 /** Holders inside it with their form, so that a tray looks like one. @param {any} holder @param {any} workshop */
 const withForms = (holder, workshop) => ({
@@ -82,7 +65,7 @@ function Rows({ rows }) {
   return html`<ul class="sheet">${rows.map((row) =>
     row.id
       ? html`<li key=${row.id}><${Row} href=${`/${row.heading}/${row.id}`} icon=${iconOf(row)} name=${row.name} says=${rowWords(row)} figure=${row.quantity} /></li>`
-      : html`<${Many} key=${row.kind} row=${row} />`,
+      : html`<${Many} key=${row.kind} row=${row} says=${rowWords(row)} iconOf=${iconOf} partSays=${pieceWords} />`,
   )}</ul>`;
 }
 

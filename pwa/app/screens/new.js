@@ -1,6 +1,5 @@
 /** What a blank label will mark: a part or a holder, in five taps and the name, kept in one go. */
 
-import { value } from '../../log/workshop.js';
 import { code as codeView } from '../../views/code.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
@@ -23,6 +22,7 @@ import { freshId } from '../fresh_id.js';
 import { readyNames } from '../kinds/ready.js';
 import { Choice } from '../new_thing/choice.js';
 import { EMPTY, entriesOf } from '../new_thing/entries.js';
+import { named } from '../new_thing/named.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 
@@ -48,12 +48,6 @@ export function screen({ params, store, go }) {
   };
   return html`<${Form} ...${{ store, go, found, lists, draft, change, forget }} />`;
 }
-
-/** @param {any} workshop @param {string} heading */
-const named = (workshop, heading) =>
-  workshop
-    .all(heading)
-    .map((/** @type {any} */ subject) => ({ id: subject.id, name: value(subject, 'name') ?? '' }));
 
 /** @param {any} props */
 function Taken({ found }) {

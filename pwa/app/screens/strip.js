@@ -21,6 +21,7 @@ import { freshId } from '../fresh_id.js';
 import { TakePhoto } from '../inspect/take_photo.js';
 import { readyNames } from '../kinds/ready.js';
 import { Choice } from '../new_thing/choice.js';
+import { named } from '../new_thing/named.js';
 import { useKeep } from '../run/keeping.js';
 import { Bagged, isOut } from '../strip/bagged.js';
 import { bagged, EMPTY, NEXT } from '../strip/entries.js';
@@ -32,12 +33,6 @@ import { t } from '../texts/index.js';
 
 /** An evening, in ms: what was bagged longer ago is found on the donor's page. */
 const EVENING = 12 * 3600 * 1000;
-
-/** @param {any} workshop @param {string} heading */
-const named = (workshop, heading) =>
-  workshop
-    .all(heading)
-    .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? '' }));
 
 /** @param {any} props */
 export function screen({ params, store }) {

@@ -9,7 +9,7 @@ import { Act, Caution, Dock, html, Key, Missing, Page, say, Wait } from '../fram
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { entriesOf } from './accept.js';
-import { FRESH, reckon, stated, usualCount, weightOf, withoutWish } from './model.js';
+import { FRESH, reckon, stated, weightOf, withoutWish } from './model.js';
 import { HeldOff, Pieces } from './pieces.js';
 import { Places, seated } from './places.js';
 import { Legend, Plot } from './plot.js';
@@ -101,8 +101,8 @@ function Asked({ pool, asked, draft, change }) {
     says: t(word === '0' ? 'set.weight.off' : `set.weight.${word}`),
   }));
   return html`<${Count} label=${t('set.count')} value=${count} most=${most} onChange=${put} />
-    <div class="pair"><${Key} className="press" label=${t('set.fewer')} onPress=${() => put((draft.count || usualCount(pool.pieces.length)) - 4)} />
-      <${Key} className="press" label=${t('set.more')} onPress=${() => put((draft.count || usualCount(pool.pieces.length)) + 4)} /></div>
+    <div class="pair"><${Key} className="press" label=${t('set.fewer')} onPress=${() => put(count - 4)} />
+      <${Key} className="press" label=${t('set.more')} onPress=${() => put(count + 4)} /></div>
     ${pool.measures.map((/** @type {any} */ one, /** @type {number} */ at) => html`<${Chips} key=${one.id} label=${one.name ?? one.id} value=${String(weightOf(draft, one, at))} words=${words} onChange=${weigh(one)} />`)}`;
 }
 

@@ -1,17 +1,10 @@
 /** What the screens of sets read. */
-import { Workshop } from '../../log/workshop.js';
+import { readAll } from '../read_all.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build'];
 
 /** Kinds, pieces, donors, builds and sets. @param {any} store */
-export async function readSets(store) {
-  const slices = await Promise.all(HEADINGS.map((word) => store.allOf(word)));
-  return Workshop(slices.flatMap((slice, at) => slice.all(String(HEADINGS[at]))));
-}
+export const readSets = (store) => readAll(store, HEADINGS);
 
 /** A set by its id, struck out or not, with all that is about it. @param {any} store @param {string} id */
-export async function readSet(store, id) {
-  const slices = await Promise.all(HEADINGS.map((word) => store.allOf(word)));
-  const found = slices.map((slice) => slice.subject(id)).filter(Boolean);
-  return Workshop([...slices.flatMap((slice, at) => slice.all(String(HEADINGS[at]))), ...found]);
-}
+export const readSet = (store, id) => readAll(store, HEADINGS, id);

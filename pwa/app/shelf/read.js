@@ -1,13 +1,10 @@
 /** What the screens of the shelf and of the machine shop read. */
-import { Workshop } from '../../log/workshop.js';
+import { readAll } from '../read_all.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build', 'holder', 'label'];
 
 /** Parts with all that says what they are and where they lie. @param {any} store */
-export async function readShelf(store) {
-  const slices = await Promise.all(HEADINGS.map((word) => store.allOf(word)));
-  return Workshop(slices.flatMap((slice, at) => slice.all(String(HEADINGS[at]))));
-}
+export const readShelf = (store) => readAll(store, HEADINGS);
 
 /** The date here, as it is kept. @param {Date} [now] */
 export function today(now = new Date()) {
