@@ -120,6 +120,11 @@ class DemoPhone:
             findings["longer"] = self.cut_off(LONGER)
         return findings
 
+    def wrong(self, at: str, jumps: list[float]) -> dict[str, Any]:
+        """What is wrong with the screen that is open, how it moved while it opened included."""
+        findings = {"jumps": jumps, **self.swept(at)}
+        return {name: found for name, found in findings.items() if found}
+
     def jumps(self) -> list[float]:
         """How far things moved while the screen opened; half a second after it stood."""
         found: list[float] = self.page.evaluate(JUMPS)

@@ -80,3 +80,26 @@ class Hand:
     def _send(self, kind: str, points: list[Any], at: float | None = None) -> None:
         moment = {} if at is None else {"timestamp": at}
         self.glass.send("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points, **moment})
+
+
+def press(page: Page, name: str) -> None:
+    """A settled press on the key of exactly this name."""
+    hand = Hand(page)
+    hand.settle()
+    hand.press(page.get_by_role("button", name=name, exact=True))
+
+
+def press_in(page: Page, place: str, words: str) -> None:
+    """A settled press on the first of these places that says so."""
+    hand = Hand(page)
+    found = page.locator(place).filter(has_text=words).first
+    found.wait_for()
+    hand.settle()
+    hand.press(found)
+
+
+def act(page: Page) -> None:
+    """A settled press on the main action."""
+    hand = Hand(page)
+    hand.settle()
+    hand.press(page.locator(".act"))

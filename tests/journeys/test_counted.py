@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from journeys.bench_scene import BAG, described, keep
-from journeys.hands import Hand
+from journeys.hands import press
 from playwright.sync_api import Page, expect
 
 Opener = Callable[..., Page]
@@ -23,12 +23,6 @@ def scene(count: int = 16) -> list[dict[str, Any]]:
         described("part", RODS, **rods),
         {"heading": "place", "about": RODS, "body": {"in": BAG}},
     ]
-
-
-def press(page: Page, name: str) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.get_by_role("button", name=name, exact=True))
 
 
 def count_of(page: Page) -> str:

@@ -6,7 +6,7 @@ from typing import Any
 
 from garage import Garage
 from journeys.bench_scene import BAG, BOLTS, HEAD, KIND, WRENCH, bag, bench_drafts, keep
-from journeys.hands import Hand
+from journeys.hands import Hand, act
 from journeys.test_two_at_one_joint import pair, synced
 from playwright.sync_api import Browser, Page, expect
 
@@ -19,12 +19,6 @@ def press(page: Page, name: str) -> None:
     hand = Hand(page)
     hand.settle()
     hand.press(page.get_by_role("button", name=name).or_(page.get_by_role("link", name=name)).first)
-
-
-def keep_it(page: Page) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.locator(".act"))
 
 
 def fields(page: Page, about: str) -> dict[str, Any]:
@@ -51,7 +45,7 @@ def test_a_part_is_renamed_and_described_from_its_record(open_bench: Opener) -> 
     press(page, "Only once")
     press(page, "One less")
     page.get_by_label("Note").fill("Oil under the heads")
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).to_have_text("Head bolts, long")
     for words in ("bought new", "M11×1.5", "Only once", "Oil under the heads", "13 pieces"):
         expect(page.get_by_text(words).first).to_be_visible()
@@ -66,7 +60,7 @@ def test_a_half_done_edit_comes_back_and_says_only_what_changed(open_bench: Open
     page.reload()
     expect(page.get_by_label("Name")).to_have_value("Head, skimmed")
     keep(page, [{"heading": "part", "about": HEAD, "body": {"fields": {"note": "0.2 mm off"}}}])
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).to_have_text("Head, skimmed")
     assert fields(page, HEAD)["note"] == "0.2 mm off"
 
@@ -75,7 +69,7 @@ def test_a_word_taken_out_is_empty_from_then_on(open_bench: Opener) -> None:
     noted = {"heading": "part", "about": HEAD, "body": {"fields": {"note": "cracked?"}}}
     page = open_bench([*BENCH, noted], f"/edit/{HEAD}")
     page.get_by_label("Note").fill("")
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).to_be_visible()
     assert fields(page, HEAD)["note"] is None
     page.locator(".fold summary").click()
@@ -87,7 +81,7 @@ def test_a_holder_changes_name_and_form(open_bench: Opener) -> None:
     press(page, "Edit")
     page.get_by_label("Name").fill("Pushrod tray")
     press(page, "Tray")
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).to_have_text("Pushrod tray")
     assert fields(page, BAG)["form"] == "tray"
 
@@ -98,7 +92,7 @@ def test_a_kind_is_renamed_from_one_of_its_parts(open_bench: Opener) -> None:
     press(page, "Edit its kind")
     expect(page.get_by_role("heading", level=1)).to_have_text("Kind")
     page.get_by_label("Name", exact=True).fill("pushrod, hollow")
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).to_have_text("Edit the part")
     assert fields(page, KIND)["name"] == "pushrod, hollow"
 
@@ -106,7 +100,7 @@ def test_a_kind_is_renamed_from_one_of_its_parts(open_bench: Opener) -> None:
 def test_a_wrench_shows_what_was_written_of_it_before(workshop: Garage, open_bench: Opener) -> None:
     page = open_bench(BENCH, f"/wrench/{WRENCH}")
     page.get_by_label("Name").fill("Long wrench")
-    keep_it(page)
+    act(page)
     expect(page.get_by_role("heading", level=1)).not_to_have_text("Wrench")
     page.goto(f"{workshop.address}/wrench/{WRENCH}")
     page.locator(".fold summary").click()

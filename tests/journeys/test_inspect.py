@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from journeys.bench_scene import BAG, PUSHRODS, bag, bench_drafts, judged, kept
-from journeys.hands import Hand
+from journeys.hands import Hand, press
 from PIL import Image
 from playwright.sync_api import Page, expect
 
@@ -27,12 +27,6 @@ def answer(page: Page, *words: str) -> None:
     for row, word in enumerate(words):
         hand.press(page.locator(".looks li").nth(row).get_by_role("button", name=word))
         hand.pass_time(170)
-
-
-def press(page: Page, name: str) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.get_by_role("button", name=name, exact=True))
 
 
 def chosen(page: Page) -> list[str]:

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 from journeys.bench_scene import BAG, KIND, PUSHRODS, bag, described, kept
 from journeys.demo_phone import SIZES
-from journeys.hands import Hand
+from journeys.hands import Hand, press
 from playwright.sync_api import Page, expect
 
 Opener = Callable[..., Page]
@@ -28,12 +28,6 @@ def lamp(open_bench: Opener) -> Page:
     expect(page.locator("h1")).to_contain_text("Pushrod 1 of 4")
     Hand(page).settle()
     return page
-
-
-def press(page: Page, name: str) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.get_by_role("button", name=name, exact=True))
 
 
 def read(page: Page, digits: str) -> None:

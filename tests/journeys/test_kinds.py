@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from journeys.bench_scene import KIND, bag, kept
-from journeys.hands import Hand
+from journeys.hands import Hand, act, press
 from playwright.sync_api import Page, expect
 from tools import node
 
@@ -35,18 +35,6 @@ def ready() -> dict[str, Any]:
     return found
 
 
-def press(page: Page, name: str) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.get_by_role("button", name=name, exact=True))
-
-
-def keep_it(page: Page) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.locator(".act"))
-
-
 def test_a_kind_made_ready_and_changed_is_what_a_part_is_inspected_by(
     open_bench: Opener, workshop: Any
 ) -> None:
@@ -58,7 +46,7 @@ def test_a_kind_made_ready_and_changed_is_what_a_part_is_inspected_by(
     expect(page.get_by_label("Source of the questions")).to_have_value("common practice, no source")
     page.locator("summary", has_text="Stands upright?").click()
     page.get_by_label("Question", exact=True).fill("Stands straight?")
-    keep_it(page)
+    act(page)
     page.wait_for_url("**/kinds")
     page.get_by_role("link", name="Valve spring no part yet · 3 questions").click()
     expect(page.locator("summary", has_text="Stands straight?")).to_be_visible()
@@ -66,7 +54,7 @@ def test_a_kind_made_ready_and_changed_is_what_a_part_is_inspected_by(
     page.goto(f"{workshop.address}/new/{BLANK}")
     press(page, "Valve spring")
     page.get_by_label("Name", exact=True).fill("Spring 1")
-    keep_it(page)
+    act(page)
     expect(page.locator("h1")).to_have_text("Spring 1")
     expect(page.get_by_role("link", name="Kind: Valve spring")).to_have_attribute(
         "href", f"/kind/{kind}"
@@ -84,7 +72,7 @@ def test_a_kind_made_ready_and_changed_is_what_a_part_is_inspected_by(
         hand.pass_time(170)
     press(page, "Scrap")
     press(page, "broken")
-    keep_it(page)
+    act(page)
     expect(page.locator("h1")).to_have_text("Spring 1")
     (inspection,) = kept(page, "inspection", part)
     assert [look["good"] for look in inspection["body"]["looks"]] == [True, False, True]
@@ -96,7 +84,7 @@ def test_a_new_part_offers_the_ready_kinds(open_bench: Opener) -> None:
     press(page, "All kinds")
     page.get_by_label("Name or word").fill("rocker a")
     press(page, "Start from: Rocker arm")
-    keep_it(page)
+    act(page)
     expect(page.locator("h1")).to_have_text("Rocker arm")
     page.get_by_role("link", name="Kind: Rocker arm").click()
     expect(page.locator("summary", has_text="Tip even?")).to_be_visible()
@@ -114,7 +102,7 @@ def test_a_limit_is_kept_with_its_source_and_nothing_else_is_written(open_bench:
     expect(page.locator(".act")).to_contain_text("A limit is no number")
     page.get_by_label("Least").fill("187,02")
     page.get_by_label("Source of the limits").fill("manual p. 4")
-    keep_it(page)
+    act(page)
     page.wait_for_url("**/kinds")
     said = page.evaluate(
         """async (id) => { const { openStore } = await import('/store/index.js');

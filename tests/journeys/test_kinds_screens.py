@@ -42,5 +42,4 @@ def test_a_screen_of_kinds_holds_in_every_theme_and_with_larger_and_longer_words
     for fold in phone.page.locator(".kind-rows summary").all()[:1]:
         fold.click()
         phone.page.locator(".kind-rows select").wait_for()
-    findings = {"jumps": jumps, **phone.swept(at)}
-    assert {name: found for name, found in findings.items() if found} == {}
+    assert phone.wrong(at, jumps) == {}

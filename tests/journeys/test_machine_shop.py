@@ -5,7 +5,7 @@ from collections.abc import Iterator
 import pytest
 from journeys import shelf_scene as made
 from journeys.demo_phone import DemoPhone, demo_phone
-from journeys.hands import Hand
+from journeys.hands import press_in
 from playwright.sync_api import expect
 
 FACTS = """
@@ -23,26 +23,18 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
         yield one
 
 
-def press(phone: DemoPhone, place: str, words: str) -> None:
-    hand = Hand(phone.page)
-    found = phone.page.locator(place).filter(has_text=words).first
-    found.wait_for()
-    hand.settle()
-    hand.press(found)
-
-
 def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
     page = phone.page
     for path in (f"/inspect/{made.HEAD}", f"/back/{made.HEAD}", "/away", "/send"):
         phone.open(path)
     page.context.set_offline(True)
     try:
-        press(phone, ".chips button", "Rear head")
+        press_in(phone.page, ".chips button", "Rear head")
         page.get_by_label("To whom").fill("Grinder by the river")
-        press(phone, ".chips button", "deck")
+        press_in(phone.page, ".chips button", "deck")
         page.get_by_label("Due back").fill("2020-03-09")
         page.get_by_label("Price agreed").fill("85,50")
-        press(phone, ".act", "Keep: 1 part sent")
+        press_in(phone.page, ".act", "Keep: 1 part sent")
         row = page.locator(".row").filter(has_text="Rear head")
         expect(row).to_contain_text("with Grinder by the river · deck · since")
         expect(row).to_contain_text("days late")
@@ -50,9 +42,9 @@ def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
         kept = phone.store(FACTS, made.HEAD)
         assert [one["heading"] for one in kept] == ["sent", "place"]
         assert kept[1]["body"] == {"in": None, "gone": "at Grinder by the river"}
-        press(phone, ".row", "Rear head")
+        press_in(phone.page, ".row", "Rear head")
         page.get_by_label("What was done").fill("0.05 off")
-        press(phone, ".act", "Keep: it is back")
+        press_in(phone.page, ".act", "Keep: it is back")
         page.wait_for_url(f"**/inspect/{made.HEAD}")
     finally:
         page.context.set_offline(False)

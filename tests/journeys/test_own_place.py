@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from journeys.bench_scene import BAG, described, judged, kept
-from journeys.hands import Hand
+from journeys.hands import act, press
 from playwright.sync_api import Page, expect
 
 Opener = Callable[..., Page]
@@ -27,18 +27,6 @@ def scene(*more: dict[str, Any]) -> list[dict[str, Any]]:
     ]
 
 
-def press(page: Page, name: str) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.get_by_role("button", name=name, exact=True))
-
-
-def fit_it(page: Page) -> None:
-    hand = Hand(page)
-    hand.settle()
-    hand.press(page.locator(".act"))
-
-
 def test_its_own_place_is_marked_on_the_record_and_in_the_bag(open_bench: Opener) -> None:
     page = open_bench(scene(), path=f"/part/{LIFTER}")
     fact = page.locator(".facts > div", has_text="Goes back to")
@@ -53,14 +41,14 @@ def test_a_part_goes_home_in_two_taps_and_is_taken_off_again(open_bench: Opener)
     page.context.set_offline(True)
     page.get_by_role("link", name="Fit or take off").click()
     press(page, "cylinder 3 intake")
-    fit_it(page)
+    act(page)
     expect(page.locator(".facts > div", has_text="Fitted")).to_contain_text("Boat engine")
     (fact,) = kept(page, "fitted", LIFTER)
     assert fact["body"] == {"build": BUILD, "place": "cylinder 3 intake"}
     page.get_by_role("link", name="Fit or take off").click()
     press(page, "Taken off")
     expect(page.locator(".act")).to_contain_text("Keep: taken off")
-    fit_it(page)
+    act(page)
     expect(page.locator(".facts > div", has_text="Fitted")).to_contain_text("Taken off")
     last = kept(page, "fitted", LIFTER)[-1]
     assert (last["body"], last["after"]) == ({"build": None}, [fact["id"]])
@@ -72,11 +60,11 @@ def test_elsewhere_is_held_back_until_a_reason_is_written(open_bench: Opener) ->
     page.get_by_label("Place in your words").fill("Cylinder 4 intake")
     expect(page.locator(".caution.danger")).to_contain_text("goes back to cylinder 3 intake")
     expect(page.locator(".act")).to_contain_text("Held back")
-    fit_it(page)
+    act(page)
     expect(page.locator("#fit-why")).to_be_in_viewport()
     assert kept(page, "fitted", LIFTER) == []
     page.get_by_label("Fit it all the same, because").fill("new camshaft and lifters")
-    fit_it(page)
+    act(page)
     expect(page.locator(".facts > div", has_text="Fitted")).to_contain_text("new camshaft")
     (fact,) = kept(page, "fitted", LIFTER)
     assert fact["body"]["reason"] == "new camshaft and lifters"

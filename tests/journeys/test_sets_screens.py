@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from journeys import rods
 from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
-from journeys.hands import Hand
+from journeys.hands import press_in
 from playwright.sync_api import expect
 
 SPOKEN = Path(__file__).parent / "spoken"
@@ -48,8 +48,7 @@ def test_a_screen_of_sets_holds_in_every_theme_and_with_larger_and_longer_words(
     if screen == "choose":
         phone.page.locator(".set-pieces .row").nth(1).click()
         phone.page.locator(".set-wish").wait_for()
-    findings = {"jumps": jumps, **phone.swept(at)}
-    assert {name: found for name, found in findings.items() if found} == {}
+    assert phone.wrong(at, jumps) == {}
 
 
 @pytest.mark.parametrize("screen", ["choose", "set"])
@@ -58,14 +57,6 @@ def test_a_screen_of_sets_is_read_aloud_as_kept(phone: DemoPhone, screen: str) -
     phone.open(PLACES[screen])
     kept = (SPOKEN / f"sets_{screen}.txt").read_text("utf-8")
     assert phone.aloud() == kept
-
-
-def press(phone: DemoPhone, place: str, words: str) -> None:
-    hand = Hand(phone.page)
-    found = phone.page.locator(place).filter(has_text=words).first
-    found.wait_for()
-    hand.settle()
-    hand.press(found)
 
 
 def says(phone: DemoPhone) -> str:
@@ -78,22 +69,22 @@ def test_a_piece_left_out_or_pinned_is_counted_at_once_and_says_what_it_costs(
     size(phone, "phone")
     phone.open(PLACES["choose"])
     free = says(phone)
-    press(phone, ".set-pieces .row", "spare 6")
+    press_in(phone.page, ".set-pieces .row", "spare 6")
     expect(phone.page.locator(".set-wish")).to_contain_text("With it in they span")
-    press(phone, ".set-wish button", "Must be in")
+    press_in(phone.page, ".set-wish button", "Must be in")
     expect(phone.page.locator(".set-says")).not_to_have_text(free)
     expect(phone.page.locator("main")).to_contain_text("What you asked for costs")
-    press(phone, ".set-wish button", "Let it be chosen")
+    press_in(phone.page, ".set-wish button", "Let it be chosen")
     expect(phone.page.locator(".set-says")).to_have_text(free)
 
 
 def test_two_measures_are_weighed_and_drawn_against_each_other(phone: DemoPhone) -> None:
     phone.open(PLACES["choose"])
-    press(phone, "fieldset:has(legend:text-is('Weight')) button", "Counts")
+    press_in(phone.page, "fieldset:has(legend:text-is('Weight')) button", "Counts")
     expect(phone.page.locator(".set-says")).to_contain_text("mm on Length and")
     drawn = phone.page.get_by_role("img", name="pieces by Length and Weight")
     expect(drawn).to_be_visible()
-    press(phone, "fieldset:has(legend:text-is('Weight')) button", "Leave out")
+    press_in(phone.page, "fieldset:has(legend:text-is('Weight')) button", "Leave out")
     expect(phone.page.locator(".set-says")).not_to_contain_text("Weight")
 
 
@@ -101,8 +92,8 @@ def test_a_piece_goes_to_another_place_by_two_taps(phone: DemoPhone) -> None:
     phone.open(PLACES["choose"])
     seats = phone.page.locator(".set-places .says b")
     first, third = seats.nth(0).inner_text(), seats.nth(2).inner_text()
-    press(phone, ".set-places .row", first)
-    press(phone, ".set-places .row", third)
+    press_in(phone.page, ".set-places .row", first)
+    press_in(phone.page, ".set-places .row", third)
     expect(seats.nth(2)).to_have_text(first)
     expect(seats.nth(0)).to_have_text(third)
 
@@ -119,8 +110,8 @@ def test_another_place_than_its_own_is_held_back_until_somebody_says_why(
     seat = phone.page.locator(".set-places .row").filter(has_text="Pushrod 9").first
     expect(seat).to_contain_text("Lobe 7")
     expect(seat).to_contain_text("its own place")
-    press(phone, ".set-places .row", "Pushrod 9")
-    press(phone, ".set-places .row", "Pushrod 10")
+    press_in(phone.page, ".set-places .row", "Pushrod 9")
+    press_in(phone.page, ".set-places .row", "Pushrod 10")
     expect(phone.page.locator(".act")).to_be_disabled()
     phone.page.get_by_label("Why elsewhere").fill("new camshaft")
     expect(phone.page.locator(".act")).to_be_enabled()
@@ -142,9 +133,9 @@ def test_a_set_struck_out_frees_its_pieces(phone: DemoPhone) -> None:
     phone.open(PLACES["choose"])
     expect(phone.page.locator(".set-off")).to_contain_text("in a set: 2 pushrods")
     phone.open(PLACES["set"])
-    press(phone, "a", "Strike out the set")
-    press(phone, ".chips button", "by mistake")
-    press(phone, ".act", "Strike out the set")
+    press_in(phone.page, "a", "Strike out the set")
+    press_in(phone.page, ".chips button", "by mistake")
+    press_in(phone.page, ".act", "Strike out the set")
     expect(phone.page.locator("main")).to_contain_text("This set was struck out")
     phone.open(PLACES["choose"])
     expect(phone.page.locator(".set-off")).not_to_contain_text("in a set")

@@ -1,12 +1,11 @@
 """The spare shelf, the loud scrap scan and the machine shop, offline and at every size."""
 
-import os
 from collections.abc import Iterator
 
 import pytest
 from journeys import shelf_scene as made
 from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
-from journeys.hands import Hand
+from journeys.hands import press_in
 from playwright.sync_api import expect
 
 CODES: list[str] = []
@@ -29,14 +28,6 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
         yield one
 
 
-def press(phone: DemoPhone, place: str, words: str) -> None:
-    hand = Hand(phone.page)
-    found = phone.page.locator(place).filter(has_text=words).first
-    found.wait_for()
-    hand.settle()
-    hand.press(found)
-
-
 def seen(phone: DemoPhone, screen: str) -> None:
     phone.open(PLACES[screen].format(*CODES))
 
@@ -49,10 +40,7 @@ def test_a_screen_of_the_shelf_holds_in_every_theme_and_with_larger_and_longer_w
     size(phone, at)
     seen(phone, screen)
     jumps = phone.jumps()
-    if folder := os.environ.get("SHELF_SHOTS"):
-        phone.page.screenshot(path=f"{folder}/{screen}-{at}.png", full_page=True)
-    findings = {"jumps": jumps, **phone.swept(at)}
-    assert {name: found for name, found in findings.items() if found} == {}
+    assert phone.wrong(at, jumps) == {}
 
 
 def test_a_spare_tells_its_readings_and_is_used_for_a_build_offline(phone: DemoPhone) -> None:
@@ -64,10 +52,10 @@ def test_a_spare_tells_its_readings_and_is_used_for_a_build_offline(phone: DemoP
     try:
         phone.page.get_by_label("Search the shelf").fill("tappet 4")
         expect(phone.page.locator("main")).not_to_contain_text("Tappet 6")
-        press(phone, ".row", "Tappet 4")
+        press_in(phone.page, ".row", "Tappet 4")
         expect(phone.page.locator("main")).to_contain_text("Length 41.97 mm")
         expect(phone.page.locator("main")).to_contain_text("Spare shelf 2")
-        press(phone, ".chips button", "Use it for Kelderby for the boat")
+        press_in(phone.page, ".chips button", "Use it for Kelderby for the boat")
         expect(phone.page.locator(".row").first).to_contain_text("for Kelderby for the boat")
     finally:
         phone.page.context.set_offline(False)
