@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '90305edc6b1f';
+const VERSION = 'febabb9fe62f';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -193,6 +193,7 @@ const SCREEN_FILES = [
   '/app/drawing/worn_paths.js',
   '/app/edit/fields.js',
   '/app/edit/inputs.js',
+  '/app/fit/entries.js',
   '/app/forms_fields.js',
   '/app/frame/asks.js',
   '/app/frame/before.js',
@@ -433,6 +434,7 @@ const SCREEN_FILES = [
   '/views/joint_lines.js',
   '/views/joint_state.js',
   '/views/judging.js',
+  '/views/kind_of.js',
   '/views/moments.js',
   '/views/near.js',
   '/views/next_piece.js',

@@ -14,8 +14,9 @@ import { packs, post } from './wire.js';
  * @typedef {import('./absorb.js').Answer} Answer
  * @typedef {import('./outgoing.js').Request} Request
  * How a round ended: `home` both hold the same; `later` try again after so many milliseconds (0: by
- * the usual steps); `stop` this device is not known any more, only pairing helps.
- * @typedef {{end: 'home'|'stop'} | {end: 'later', after: number, code: string}} Ending
+ * the usual steps); `stop` this device is not known any more, only pairing helps; `anew` it was paired
+ * under way, and what the old key was told says nothing of the new one.
+ * @typedef {{end: 'home'|'stop'|'anew'} | {end: 'later', after: number, code: string}} Ending
  * @typedef {{most: number, room: number, settled: number,
  *   suspect: {row: {id: string, text: string}, why: {code: string, says: string, next: string}}|null}} Pace
  */
@@ -57,7 +58,9 @@ async function turn(core, pace) {
   const send = recovering !== 'pull' && !pace.suspect;
   const how = { most: pace.most, room: pace.room, packs: packs(), send };
   const request = await nextRequest(core, how);
-  const outcome = await post(core.line(), '/sync', request.text);
+  const line = core.line();
+  const outcome = await post(line, '/sync', request.text);
+  if (core.line().key !== line.key) return { end: 'anew' };
   if (outcome.kind === 'ok' && isAnswer(outcome.body, request.batch.length))
     return accepted(core, pace, request, outcome.body);
   if (outcome.kind === 'problem') return problem(core, pace, request, outcome);

@@ -1,6 +1,7 @@
 /** Inspecting a bag piece by piece: which one is next? */
 import { value } from '../log/workshop.js';
 import { pieces } from './holder.js';
+import { kindOf } from './kind_of.js';
 import * as plain from './plain.js';
 import * as things from './things.js';
 
@@ -19,8 +20,8 @@ export function nextPiece(workshop, holder, after = null, kind = null) {
   const asked = workshop.subject(holder);
   const alone = asked?.heading === 'part';
   const found = alone ? [asked] : pieces(workshop, holder);
-  const wanted = (kind || kindOf(workshop.subject(after ?? ''))) ?? firstKind(found);
-  const same = inOrder(found.filter((each) => kindOf(each) === wanted && !emptied(each, alone)));
+  const wanted = (kind || idOfKind(workshop.subject(after ?? ''))) ?? firstKind(found);
+  const same = inOrder(found.filter((each) => idOfKind(each) === wanted && !emptied(each, alone)));
   const lines = same.map((each, i) => ({
     id: each.id,
     name: plain.text(value(each, 'name')),
@@ -29,7 +30,7 @@ export function nextPiece(workshop, holder, after = null, kind = null) {
   }));
   return {
     holder: alone ? null : holder,
-    ...things.kind(workshop, same[0] ?? null),
+    ...kindOf(workshop, same[0] ?? null),
     piece: pieceOf(same, lines, after, alone),
     pieces: lines,
     left: lines.filter(({ mark }) => mark === 'look').length,
@@ -53,7 +54,7 @@ function inOrder(parts) {
 }
 
 /** @param {Subject | null} subject */
-function kindOf(subject) {
+function idOfKind(subject) {
   return plain.text(value(subject, 'kind'));
 }
 
@@ -62,7 +63,7 @@ function kindOf(subject) {
  * @param {Subject[]} found
  */
 function firstKind(found) {
-  return kindOf(found.find((each) => things.mark(each) === 'look') ?? found[0] ?? null);
+  return idOfKind(found.find((each) => things.mark(each) === 'look') ?? found[0] ?? null);
 }
 
 /**

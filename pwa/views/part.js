@@ -3,6 +3,7 @@ import { standing, value } from '../log/workshop.js';
 import { out } from './away.js';
 import { isSingleUse } from './held.js';
 import { madeBy, noteLines, photos } from './joint_lines.js';
+import { kindOf } from './kind_of.js';
 import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
 import { latestFirst, summary } from './summary.js';
@@ -31,7 +32,7 @@ export function part(workshop, id) {
     heading: subject?.heading ?? null,
     ...things.described(subject),
     name: plain.text(value(subject, 'name')),
-    ...things.kind(workshop, subject),
+    ...kindOf(workshop, subject),
     ...counts(subject),
     own_place: placeOf(workshop, id),
     single_use: isSingleUse(subject, workshop),

@@ -15,9 +15,9 @@ from journeys.bench_scene import (
     pulls,
 )
 from journeys.demo_phone import CONTRAST, LONGER, SIZES, THEMES, DemoPhone
-from journeys.hands import Hand
+from journeys.hands import Hand, act
 from journeys.test_bench_measures import CUT_OFF, SMALL_TYPE, TARGETS, at_an_edge, too_near
-from journeys.test_edit import fields, keep_it, press
+from journeys.test_edit import fields, press
 from journeys.test_torque_run import ONE_PASS, confirm
 from playwright.sync_api import Page, expect
 
@@ -54,7 +54,7 @@ def test_thread_class_and_adapter_are_written_and_kept(open_bench: Opener) -> No
     page.get_by_label("Wrench length").fill("400")
     expect(page.get_by_text("Set 40.0 lbf·ft. At the bolt 45 lbf·ft.")).to_be_visible()
     expect(page.locator(".work-drawing svg")).to_be_visible()
-    keep_it(page)
+    act(page)
     expect(page.locator(".run .act")).to_contain_text("Begin")
     now = fields(page, JOINT)
     assert (now["thread"], now["strength_class"]) == ("m11 x 1.5", "10.9")
@@ -67,7 +67,7 @@ def test_a_value_out_by_ten_is_cautioned_and_kept_all_the_same(open_bench: Opene
     caution = "Out by ten? 450 lbf·ft would be 528 % of the proof load, 45.0 lbf·ft would be 53 %."
     expect(page.get_by_text(caution)).to_be_visible()
     expect(page.get_by_text("Rule of thumb; the manual decides.")).to_be_visible()
-    keep_it(page)
+    act(page)
     expect(page.locator(".run .act")).to_contain_text("Begin")
     assert fields(page, JOINT)["programme"]["passes"][1]["values"][0]["value"] == "450"
 
@@ -85,7 +85,7 @@ def test_a_thread_that_cannot_be_read_is_told_and_stays_as_typed(open_bench: Ope
     page = open_bench(scene(), FORM)
     page.get_by_label("Thread").fill("left hand, odd")
     expect(page.locator("#thread-hint.wrong")).to_be_visible()
-    keep_it(page)
+    act(page)
     expect(page.locator(".run .act")).to_contain_text("Begin")
     assert fields(page, JOINT)["thread"] == "left hand, odd"
 
@@ -104,7 +104,7 @@ def test_an_adapter_of_an_older_page_stays_as_it_was_written(open_bench: Opener)
     page = open_bench(scene(adapter="crowfoot 17"), FORM)
     expect(page.get_by_label("What it is called")).to_have_value("crowfoot 17")
     page.get_by_label("Re-torque").fill("after the first heat")
-    keep_it(page)
+    act(page)
     expect(page.get_by_text("without its lengths the setting is not known")).to_be_visible()
     assert fields(page, JOINT)["adapter"] == "crowfoot 17"
 
@@ -128,7 +128,7 @@ def test_with_an_adapter_the_run_says_what_to_set_and_readings_are_of_the_wrench
     page.locator(".keypad").wait_for()
     page.keyboard.type("40")
     expect(page.get_by_text("At the bolt 45.0")).to_be_visible()
-    keep_it(page)
+    act(page)
     expect(page.locator(".act")).to_contain_text("Confirm 2")
     last = kept(page, "pull")[-1]["body"]
     assert (last["read_at"], last["reading"]["value"], last["target"]["value"]) == (
@@ -139,7 +139,7 @@ def test_with_an_adapter_the_run_says_what_to_set_and_readings_are_of_the_wrench
     press(page, "Reading")
     page.locator(".keypad").wait_for()
     page.keyboard.type("45")
-    keep_it(page)
+    act(page)
     expect(page.locator(".caption.flagged")).to_contain_text("2 is too far: set 45 lbf·ft.")
 
 

@@ -36,6 +36,16 @@ def test_its_own_place_is_marked_on_the_record_and_in_the_bag(open_bench: Opener
     expect(page.get_by_text("goes back to cylinder 4 intake")).to_be_visible()
 
 
+def test_the_first_build_begins_with_the_first_part_fitted_to_it(open_bench: Opener) -> None:
+    drafts = [one for one in scene(judged(LIFTER, "use")) if one["heading"] != "build"]
+    page = open_bench(drafts, path=f"/fit/{LIFTER}")
+    expect(page.locator(".act")).to_contain_text("Name the build")
+    page.get_by_label("Name of the build").fill("Boat engine")
+    press(page, "cylinder 3 intake")
+    act(page)
+    expect(page.locator(".facts > div", has_text="Fitted")).to_contain_text("Boat engine")
+
+
 def test_a_part_goes_home_in_two_taps_and_is_taken_off_again(open_bench: Opener) -> None:
     page = open_bench(scene(judged(LIFTER, "use")), path=f"/part/{LIFTER}")
     page.context.set_offline(True)

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, Route
 from pwa.bare import bare_page, tables
 from sync.conftest import Phone
 from sync.evening import all_equal, come_home, keep, pair, plant
@@ -68,6 +68,26 @@ def test_a_phone_shut_out_keeps_what_waits_and_brings_it_when_paired_again(
     assert saved > 1000
     pair(page, home)
     all_equal(home, tmp_path, [page, other], kept)
+
+
+def test_what_the_old_key_is_told_says_nothing_of_the_new_one(
+    home: Home, phone: Phone, tmp_path: Path
+) -> None:
+    page = phone()
+    kept = keep(page, 3)
+    come_home(page)
+    home.store.revoke(page.evaluate("() => store.device().device"))
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    page.route("**/api/v1/sync", hold, times=1)
+    with page.expect_request("**/api/v1/sync"):
+        kept += keep(page, 1)
+    pair(page, home)
+    held[0].continue_()
+    all_equal(home, tmp_path, [page], kept)
 
 
 def test_a_copied_profile_is_two_phones_with_one_key_and_loses_nothing(

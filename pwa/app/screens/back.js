@@ -4,7 +4,7 @@ import { out } from '../../views/away.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
-import { Act, Dock, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { Act, Dock, html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { useKeep } from '../run/keeping.js';
 import { backEntries } from '../shelf/entries.js';
 import { today } from '../shelf/read.js';
@@ -26,7 +26,7 @@ export function screen({ params, store, go }) {
   const title = t('back.title', { name });
   const sent = out(part, today());
   if (sent.length === 0)
-    return html`<${Page} title=${title} back=${HOME}><div class="left"><h1 tabindex="-1" class="gone">${title}</h1><${Missing} says=${t('back.not-out')} /></div></${Page}>`;
+    return html`<${Page} title=${title} back=${HOME}><div class="left"><h1 tabindex="-1" class="gone">${title}</h1><${Missing} says=${t('back.not-out')} then=${t('back.not-out.then')} /><${Key} href=${`/part/${params.id}`} icon="i-part" label=${name} /></div></${Page}>`;
   const act = async () => {
     if (!(await keep(backEntries(workshop, params.id, sent, draft.note)))) return false;
     await forget();

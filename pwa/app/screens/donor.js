@@ -20,7 +20,7 @@ export function screen({ params, store }) {
     return html`<${Page} title=${t('donor.list')} back=${BACK} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const donor = donorView(workshop, params.id);
   if (donor.heading !== 'donor' || donor.hidden)
-    return html`<${Page} title=${t('donor.not-here')} back=${BACK}><div class="left"><h1 tabindex="-1" class="gone">${t('donor.not-here')}</h1><${Missing} says=${t('donor.not-here')} /></div></${Page}>`;
+    return html`<${Page} title=${t('donor.not-here')} back=${BACK}><div class="left"><h1 tabindex="-1" class="gone">${t('donor.not-here')}</h1><${Missing} says=${t('donor.not-here')} then=${t('run.not-here.then')} /></div></${Page}>`;
   const n = donor.counts.parts;
   const unseen = donor.rows.flatMap((row) => row.parts).find(({ mark }) => mark === 'look');
   return html`<${Page} title=${donor.name ?? ''} back=${BACK} now="more"><div class="left">

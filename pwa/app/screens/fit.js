@@ -1,11 +1,11 @@
 /** Fit a part: on which build, at which place; elsewhere than its own place only with a reason. */
 
 import { value } from '../../log/workshop.js';
-import { heldBack } from '../../views/own_place.js';
 import { part as partView } from '../../views/part.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
-import { Chips } from '../forms_fields.js';
+import { entriesOf, meant, OFF } from '../fit/entries.js';
+import { Chips, TextField } from '../forms_fields.js';
 import {
   Act,
   Caution,
@@ -24,10 +24,8 @@ import '../texts/strip.js';
 import { t } from '../texts/index.js';
 import { capital } from '../words.js';
 
-const OFF = 'off';
-
-/** @type {{build: string, place: string, reason: string}} */
-const NOTHING = { build: '', place: '', reason: '' };
+/** @type {{build: string, name: string, place: string, reason: string}} */
+const NOTHING = { build: '', name: '', place: '', reason: '' };
 
 /** @param {any} props */
 export function screen({ params, store, back }) {
@@ -39,7 +37,7 @@ export function screen({ params, store, back }) {
     return html`<${Page} title=${t('way.fit')} back=${home} ready=${false} quiet><div class="left"><${Wait} /></div></${Page}>`;
   const part = partView(workshop, params.id);
   if (part.heading !== 'part' || part.hidden)
-    return html`<${Page} title=${t('fit.not-here')} back=${home}><div class="left"><h1 tabindex="-1" class="gone">${t('fit.not-here')}</h1><${Missing} says=${t('fit.not-here')} /></div></${Page}>`;
+    return html`<${Page} title=${t('fit.not-here')} back=${home}><div class="left"><h1 tabindex="-1" class="gone">${t('fit.not-here')}</h1><${Missing} says=${t('fit.not-here')} then=${t('run.not-here.then')} /></div></${Page}>`;
   return html`<${Form} ...${{ store, back, home, workshop, part, draft, change, forget }} builds=${choices(builds, part)} />`;
 }
 
@@ -57,16 +55,10 @@ function choices(workshop, part) {
 function Form({ store, back, home, workshop, part, builds, draft, change, forget }) {
   const { keep, trouble } = useKeep(store);
   const name = part.name ?? '';
-  const build = draft.build || part.for.build || (builds.length === 1 ? builds[0].value : '');
-  const off = build === OFF;
-  const place = draft.place.trim();
-  const held = off ? [] : heldBack(workshop, part.id, place);
-  const reason = held.length ? draft.reason.trim() : '';
+  const said = meant(workshop, part, builds, draft);
+  const { build, off, held, reason, place } = said;
   const act = async () => {
-    const said = { ...(place ? { place } : {}), ...(reason ? { reason } : {}) };
-    const body = off ? { build: null } : { build, ...said };
-    if (!(await keep([{ heading: 'fitted', about: part.id, after: part.after.fitted, body }])))
-      return false;
+    if (!(await keep(entriesOf(part, said)))) return false;
     await forget();
     feedback('kept');
     say(t(off ? 'fit.kept.off' : 'fit.kept', { name }));
@@ -75,10 +67,10 @@ function Form({ store, back, home, workshop, part, builds, draft, change, forget
   };
   return html`<${Page} title=${t('fit.title', { name })} back=${home} demo=${part.invented} quiet><div class="left form">
     <div class="id"><h1 tabindex="-1">${t('fit.title', { name })}</h1></div>
-    ${builds.length > 0 ? html`<${Chips} label=${t('fit.build')} value=${build} words=${builds} onChange=${(/** @type {string} */ one) => change({ build: one })} />` : html`<p class="soft">${t('fit.build.none')}</p>`}
+    ${builds.length > 0 ? html`<${Chips} label=${t('fit.build')} value=${build} words=${builds} onChange=${(/** @type {string} */ one) => change({ build: one })} />` : html`<${TextField} id="fit-build" label=${t('fit.build.first')} value=${draft.name} onChange=${(/** @type {string} */ one) => change({ name: one })} />`}
     ${!off && html`<${PlaceChips} label=${t('fit.place')} places=${placesOf(part)} place=${draft.place} onChange=${(/** @type {string} */ one) => change({ place: one })} />`}
     ${held.length > 0 && build && html`<${Held} ...${{ held, part, place, draft, change }} />`}
-    <${Dock}><${Act} confirm disabled=${!build} onPress=${held.length && !reason ? showWhy : act} ...${words({ build, off, held, reason, place })} /></${Dock}>
+    <${Dock}><${Act} confirm disabled=${!build} onPress=${held.length && !reason ? showWhy : act} ...${words({ build, off, held, reason, place, first: builds.length === 0 })} /></${Dock}>
   </div>${trouble}</${Page}>`;
 }
 
@@ -103,10 +95,10 @@ function Held({ held, part, place, draft, change }) {
       onInput=${(/** @type {any} */ event) => change({ reason: event.target.value })}></textarea></label></section>`;
 }
 
-/** @param {{build: string, off: boolean, held: string[], reason: string, place: string}} facts */
-function words({ build, off, held, reason, place }) {
+/** @param {{build: string, off: boolean, held: string[], reason: string, place: string, first: boolean}} facts */
+function words({ build, off, held, reason, place, first }) {
   if (off) return { label: t('fit.act.off') };
-  if (!build) return { label: t('fit.act'), second: t('fit.act.build') };
+  if (!build) return { label: t('fit.act'), second: t(first ? 'fit.act.name' : 'fit.act.build') };
   if (held.length && !reason) return { label: t('fit.act.held'), second: t('fit.act.held.then') };
   return { label: t('fit.act'), second: place ? t('fit.act.at', { place }) : undefined };
 }

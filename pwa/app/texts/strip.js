@@ -60,7 +60,7 @@ addTexts({
 
   'fit.title': 'Fit {name}',
   'fit.build': 'On which build?',
-  'fit.build.none': 'No build is written. It is kept as fitted here.',
+  'fit.build.first': 'Name of the build',
   'fit.off': 'Taken off',
   'fit.place': 'At which place?',
   'fit.place.own': 'Its own place: {place}',
@@ -75,6 +75,7 @@ addTexts({
   'fit.act.at': 'at {place}',
   'fit.act.off': 'Keep: taken off',
   'fit.act.build': 'Choose a build',
+  'fit.act.name': 'Name the build',
   'fit.act.held': 'Held back',
   'fit.act.held.then': 'write why',
   'fit.kept': '{name} is fitted.',

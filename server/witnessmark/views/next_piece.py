@@ -8,6 +8,7 @@ from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
 from witnessmark.views.holder import pieces
+from witnessmark.views.kind_of import kind_of
 
 
 def next_piece(
@@ -29,7 +30,7 @@ def next_piece(
     ]
     return {
         "holder": None if alone else holder,
-        **things.kind(workshop, next(iter(same), None)),
+        **kind_of(workshop, next(iter(same), None)),
         "piece": _piece(same, lines, after, alone),
         "pieces": lines,
         "left": sum(1 for each in lines if each["mark"] == "look"),

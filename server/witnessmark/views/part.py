@@ -10,6 +10,7 @@ from witnessmark.views import how_many, plain, things
 from witnessmark.views.away import out
 from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
+from witnessmark.views.kind_of import kind_of
 from witnessmark.views.own_place import place_of
 from witnessmark.views.summary import latest_first, summary
 
@@ -27,7 +28,7 @@ def part(workshop: Workshop, id_: str) -> dict[str, Any]:
         "heading": subject["heading"] if subject else None,
         **things.described(subject),
         "name": plain.text(value(subject, "name")),
-        **things.kind(workshop, subject),
+        **kind_of(workshop, subject),
         **_counts(subject),
         "own_place": place_of(workshop, id_),
         "single_use": is_single_use(subject, workshop),

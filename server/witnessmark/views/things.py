@@ -166,24 +166,3 @@ def lost(subject: Subject | None) -> list[dict[str, Any]]:
     ]
     lines.sort(key=lambda line: (line["order"], line["field"], line["entry"]), reverse=True)
     return lines
-
-
-def kind(workshop: Workshop, subject: Subject | None) -> dict[str, Any]:
-    """What it is, with the criteria and reasons its kind brings."""
-    id_ = plain.text(value(subject, "kind"))
-    found = workshop.subject(id_) if id_ else None
-    reasons = plain.mapping(value(found, "reasons"))
-    return {
-        "kind": {
-            "id": id_,
-            "name": plain.text(value(found, "name")),
-            "plural": plain.text(value(found, "plural")),
-        }
-        if id_
-        else None,
-        "criteria": [
-            {name: plain.text(each.get(name)) for name in ("id", "asks", "hint", "good", "bad")}
-            for each in plain.mappings(value(found, "criteria"))
-        ],
-        "reasons": {word: plain.texts(reasons.get(word)) for word in VERDICTS},
-    }
