@@ -88,6 +88,7 @@ def test_what_the_old_key_is_told_says_nothing_of_the_new_one(
     pair(page, home)
     held[0].continue_()
     all_equal(home, tmp_path, [page], kept)
+    assert page.evaluate("() => window.state().paired") == "yes"
 
 
 def test_a_copied_profile_is_two_phones_with_one_key_and_loses_nothing(
