@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'febabb9fe62f';
+const VERSION = '64ff692f61fd';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -94,6 +94,7 @@ const SHELL_FILES = [
   '/log/headings/holder.js',
   '/log/headings/index.js',
   '/log/headings/inspection.js',
+  '/log/headings/instrument.js',
   '/log/headings/joint.js',
   '/log/headings/kind.js',
   '/log/headings/label.js',
@@ -425,6 +426,7 @@ const SCREEN_FILES = [
   '/views/course.js',
   '/views/donor.js',
   '/views/find.js',
+  '/views/find_row.js',
   '/views/held.js',
   '/views/holder.js',
   '/views/holder_rows.js',

@@ -97,6 +97,7 @@ const NAMED = new Set([
   'build',
   'label',
   'wrench',
+  'instrument',
 ]);
 
 /** @param {Tx} tx @param {string} id @param {any} subject */

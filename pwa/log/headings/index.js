@@ -8,6 +8,7 @@ import { heading as donor } from './donor.js';
 import { heading as fitted } from './fitted.js';
 import { heading as holder } from './holder.js';
 import { heading as inspection } from './inspection.js';
+import { heading as instrument } from './instrument.js';
 import { heading as joint } from './joint.js';
 import { heading as kind } from './kind.js';
 import { heading as label } from './label.js';
@@ -43,6 +44,7 @@ export const headings = collected([
   fitted,
   holder,
   inspection,
+  instrument,
   joint,
   kind,
   label,
