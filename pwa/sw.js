@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '64ff692f61fd';
+const VERSION = '0341c6840a68';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -104,6 +104,7 @@ const SHELL_FILES = [
   '/log/headings/part.js',
   '/log/headings/photo.js',
   '/log/headings/place.js',
+  '/log/headings/pointed.js',
   '/log/headings/pull.js',
   '/log/headings/purchase.js',
   '/log/headings/reading.js',
@@ -113,8 +114,10 @@ const SHELL_FILES = [
   '/log/headings/sheet.js',
   '/log/headings/step.js',
   '/log/headings/strike_out.js',
+  '/log/headings/study.js',
   '/log/headings/take.js',
   '/log/headings/touch.js',
+  '/log/headings/trial.js',
   '/log/headings/unsourced.js',
   '/log/headings/verdict.js',
   '/log/headings/wrench.js',
@@ -238,6 +241,7 @@ const SCREEN_FILES = [
   '/app/kinds/form.js',
   '/app/kinds/ready.js',
   '/app/kinds/rows.js',
+  '/app/lubricants.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
   '/app/new_thing/named.js',

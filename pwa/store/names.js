@@ -6,7 +6,8 @@ import { read } from './transaction.js';
  * @typedef {import('./core.js').Core} Core
  * @typedef {{id: string, heading: string, name: string|null, kind: string|null, verdicts: string[],
  *   words: string[], links: {role: string, to: string}[]}} NameRow
- * @typedef {{id: string, heading: string, name: string, words: string, codes: string[], scrap: boolean}} FindRow
+ * @typedef {{id: string, heading: string, name: string, words: string, codes: string[],
+ *   at: string|null, verdict: string|null, scrap: boolean}} FindRow
  */
 
 const FOUND = new Set(['part', 'holder', 'joint', 'step', 'wrench', 'donor', 'build']);
@@ -77,6 +78,11 @@ export class Names {
     const nameOf = (/** @type {string} */ id) => this.rows.get(id)?.name ?? '';
     const names = [...near.map(({ to }) => to), ...outer].map(nameOf);
     const [kind = ''] = ends(row, 'of-kind').map(nameOf);
+    const [fitted, held] = ['fitted-in', 'lies-in'].map((role) =>
+      ends(row, role).map(nameOf).filter(Boolean),
+    );
+    const verdicts = [...new Set(row.verdicts)];
+    const verdict = verdicts.length === 1 ? (verdicts[0] ?? null) : null;
     const labels = [...(this.pointing.get(row.id) ?? [])];
     return {
       id: row.id,
@@ -84,7 +90,9 @@ export class Names {
       name: row.name || kind,
       words: [...new Set([...row.words, ...names])].filter((word) => word).join(' '),
       codes: labels.filter((id) => this.rows.get(id)?.heading === 'label').sort(),
-      scrap: row.verdicts.length === 1 && row.verdicts[0] === 'scrap',
+      at: [...new Set(fitted?.length ? fitted : held)].join(', ') || null,
+      verdict,
+      scrap: verdict === 'scrap',
     };
   }
 }

@@ -1,15 +1,10 @@
 /** Where is that thing? Words or a code, ranked; when nothing is found, what sounds like it. */
-import { standing, value } from '../log/workshop.js';
 import { codeFromText } from '../trade/label.js';
+import { HEADINGS } from './find_row.js';
 import { near } from './near.js';
 import * as plain from './plain.js';
-import * as things from './things.js';
 
-/** @typedef {plain.Workshop} Workshop */
-/**
- * @typedef {{id: string, heading: string, name: string | null, words: string,
- *   codes?: string[], scrap?: boolean}} Row
- */
+/** @typedef {import('./find_row.js').Row} Row */
 /**
  * A row made ready: its name and words folded, so that "Ölpumpe" is found by "olp". `words` has a
  * blank before each, name first: a word begins where " word" is found.
@@ -18,16 +13,6 @@ import * as things from './things.js';
  * @typedef {{each: Found, rank: number}} Hit
  */
 
-export const HEADINGS = Object.freeze([
-  'part',
-  'holder',
-  'joint',
-  'step',
-  'wrench',
-  'donor',
-  'build',
-]);
-const OWN = ['from', 'for', 'thread', 'note', 'engine', 'plural', 'noun'];
 const MOST = 20;
 const WORD = /[^ \t\r\n\u00a0.,;:/()[\]"'|–-]+/g;
 const ACCENTS = /[\u0300-\u036f]/g;
@@ -41,38 +26,6 @@ const WHY = ['code', 'name', 'name', 'name', 'words', 'words'];
 
 /** Rows stay the same objects while nothing changes, so that each is folded once. */
 const folds = /** @type {WeakMap<Row, Found>} */ (new WeakMap());
-
-/**
- * What find looks through for one thing, or null for what is not looked for by name.
- * @param {Workshop} workshop
- * @param {string} id
- * @returns {Row | null}
- */
-export function row(workshop, id) {
-  const subject = workshop.subject(id);
-  if (!subject?.heading || !HEADINGS.includes(subject.heading) || subject.hidden) return null;
-  const { lies } = things.lies(workshop, subject);
-  const said = [
-    ...['kind', 'donor'].map((name) => things.nameOf(workshop, value(subject, name))),
-    ...OWN.map((name) => plain.text(value(subject, name))),
-    ...lies.flatMap(({ name, where, gone }) => [name, where, gone]),
-    ...lies.flatMap(({ chain }) => chain.map(({ name }) => name)),
-    ...standing(subject, 'fitted').map(({ body }) => plain.text(body.place)),
-    things.nameOf(workshop, value(subject, 'build')),
-    ...standing(subject, 'fitted').map(({ body }) => things.nameOf(workshop, body.build)),
-    ...subject.facts
-      .filter(({ heading, struck }) => heading === 'note' && !struck)
-      .map(({ body }) => plain.text(body.text)),
-  ];
-  return {
-    id,
-    heading: subject.heading,
-    name: plain.text(value(subject, 'name')) || things.nameOf(workshop, value(subject, 'kind')),
-    words: plain.once(said.filter((each) => each)).join(' '),
-    codes: things.labels(workshop, id).codes,
-    scrap: things.verdict(subject).word === 'scrap',
-  };
-}
 
 /**
  * Small letters without accents.
@@ -193,6 +146,8 @@ function groupOf([heading, ranks]) {
       id: found.id,
       heading,
       name: found.name ?? null,
+      at: found.at ?? null,
+      verdict: found.verdict ?? null,
       scrap: found.scrap === true,
       why: WHY[rank],
     })),

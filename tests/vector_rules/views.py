@@ -11,7 +11,8 @@ from witnessmark.views.chosen import chosen
 from witnessmark.views.code import code
 from witnessmark.views.counted import counted
 from witnessmark.views.donor import donor
-from witnessmark.views.find import find, folded, row
+from witnessmark.views.find import find, folded
+from witnessmark.views.find_row import row
 from witnessmark.views.holder import holder
 from witnessmark.views.joint import joint
 from witnessmark.views.near import distance

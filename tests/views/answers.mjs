@@ -1,6 +1,7 @@
 // Reads histories, one a line, and answers every question about each, one a line.
 import { createInterface } from 'node:readline';
-import { find, row } from '../../pwa/views/find.js';
+import { find } from '../../pwa/views/find.js';
+import { row } from '../../pwa/views/find_row.js';
 import { views, workshop } from '../pwa/vector_rules/views.js';
 
 function ordered(value) {

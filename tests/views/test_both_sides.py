@@ -10,7 +10,8 @@ from tools import node
 from vector_rules.story import workshop
 from vector_rules.views import VIEWS
 from views.chaos import THINGS, Chaos
-from witnessmark.views.find import find, row
+from witnessmark.views.find import find
+from witnessmark.views.find_row import row
 
 HISTORIES = 200
 QUERIES = ("pushrod", "push 2", "OLP", "pushrdo", "7K3M Q2RJ", "odd", "", "!")

@@ -1,6 +1,7 @@
 /** Find: where is that thing? Words or a code, hits while typing, from this device alone. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { find as findView, prepare } from '../../views/find.js';
+import { VERDICTS } from '../../views/things.js';
 import { pathOf } from '../frame/code_found.js';
 import { Act, Dock, Empty, html, Icon, Page, say, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
@@ -28,9 +29,19 @@ function aimOf(hit) {
   return ['donor', 'build'].includes(hit.heading) ? `/edit/${hit.id}` : undefined;
 }
 
+/** What is said of a hit: its verdict, and where it is. @param {any} hit */
+function saysOf({ verdict, at }) {
+  const word = VERDICTS.includes(verdict) ? t(`verdict.${verdict}`) : '';
+  return [word, at].filter(Boolean).join(' · ');
+}
+
+/** @param {any} hit */
+const iconOf = ({ verdict, heading }) =>
+  VERDICTS.includes(verdict) ? `v-${verdict}` : (icons[heading] ?? 'i-part');
+
 /** @param {{hit: any}} props */
 function Hit({ hit }) {
-  return html`<${Row} href=${aimOf(hit) ?? '/find'} icon=${hit.scrap ? 'v-scrap' : (icons[hit.heading] ?? 'i-part')} name=${hit.name || t('record.nameless')} says=${hit.scrap ? t('find.scrap') : ''} />`;
+  return html`<${Row} href=${aimOf(hit) ?? '/find'} icon=${iconOf(hit)} name=${hit.name || t('record.nameless')} says=${saysOf(hit)} />`;
 }
 
 /** @param {{view: any}} props */

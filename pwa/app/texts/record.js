@@ -185,6 +185,5 @@ export const texts = {
   'find.group.donor': 'Donors',
   'find.group.build': 'Builds',
   'find.group.kind': 'Kinds',
-  'find.scrap': 'scrap',
   'find.empty': 'Nothing is kept on this device yet.',
 };

@@ -6,7 +6,7 @@ from flask import current_app
 
 from witnessmark.api.keys import store
 from witnessmark.store import slices
-from witnessmark.views.find import row
+from witnessmark.views.find_row import row
 
 _HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
 _WORKSHOPS_HELD = 8

@@ -9,21 +9,16 @@ from dataclasses import dataclass
 from typing import Any
 
 from witnessmark.errors import TradeError
-from witnessmark.log.values import Subject
-from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.trade import label
-from witnessmark.views import plain, things
+from witnessmark.views import plain
+from witnessmark.views.find_row import HEADINGS, Row
 from witnessmark.views.near import near
 
-HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
 MOST = 20
 _WORD = re.compile(r"[^ \t\r\n\u00a0.,;:/()\[\]\"'|–-]+")
-_OWN = ("from", "for", "thread", "note", "engine", "plural", "noun")
 _CODE, _EXACT, _BEGINS, _WORDS_OF_NAME, _WORDS, _INSIDE = range(6)
 _WHY = ("code", "name", "name", "name", "words", "words")
 _RANKS = len(_WHY)
-
-Row = dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,44 +37,6 @@ class Index:
     """Rows made ready, by name."""
 
     found: tuple[Found, ...]
-
-
-def row(workshop: Workshop, id_: str) -> Row | None:
-    """What find looks through for one thing, or None for what is not looked for by name."""
-    subject = workshop.subject(id_)
-    heading = subject["heading"] if subject else None
-    if subject is None or heading not in HEADINGS or subject["hidden"]:
-        return None
-    lies = things.lies(workshop, subject)["lies"]
-    origin = things.name_of(workshop, value(subject, "donor"))
-    said = [
-        things.name_of(workshop, value(subject, "kind")),
-        origin,
-        *(plain.text(value(subject, name)) for name in _OWN),
-        *(each[name] for each in lies for name in ("name", "where", "gone")),
-        *(outer["name"] for each in lies for outer in each["chain"]),
-        *(plain.text(each["body"].get("place")) for each in standing(subject, "fitted")),
-        things.name_of(workshop, value(subject, "build")),
-        *(
-            things.name_of(workshop, each["body"].get("build"))
-            for each in standing(subject, "fitted")
-        ),
-        *_notes(subject),
-    ]
-    return {
-        "id": id_,
-        "heading": heading,
-        "name": plain.text(value(subject, "name"))
-        or things.name_of(workshop, value(subject, "kind")),
-        "words": " ".join(plain.once(each for each in said if each)),
-        "codes": things.labels(workshop, id_)["codes"],
-        "scrap": things.verdict(subject)["word"] == "scrap",
-    }
-
-
-def _notes(subject: Subject) -> list[str | None]:
-    noted = [fact for fact in subject["facts"] if fact["heading"] == "note" and not fact["struck"]]
-    return [plain.text(fact["body"].get("text")) for fact in noted]
 
 
 def folded(text: str) -> str:
@@ -158,6 +115,8 @@ def _group(heading: str, ranks: list[list[tuple[Found, str]]]) -> dict[str, Any]
                 "id": found.row["id"],
                 "heading": heading,
                 "name": found.row.get("name"),
+                "at": found.row.get("at"),
+                "verdict": found.row.get("verdict"),
                 "scrap": found.row.get("scrap") is True,
                 "why": why,
             }
