@@ -18,6 +18,7 @@ import { heading as onward } from './onward.js';
 import { heading as part } from './part.js';
 import { heading as photo } from './photo.js';
 import { heading as place } from './place.js';
+import { heading as pointed } from './pointed.js';
 import { heading as pull } from './pull.js';
 import { heading as purchase } from './purchase.js';
 import { heading as reading } from './reading.js';
@@ -27,8 +28,10 @@ import { heading as set } from './set.js';
 import { heading as sheet } from './sheet.js';
 import { heading as step } from './step.js';
 import { heading as strikeOut } from './strike_out.js';
+import { heading as study } from './study.js';
 import { heading as take } from './take.js';
 import { heading as touch } from './touch.js';
+import { heading as trial } from './trial.js';
 import { heading as unsourced } from './unsourced.js';
 import { heading as verdict } from './verdict.js';
 import { heading as wrench } from './wrench.js';
@@ -54,6 +57,7 @@ export const headings = collected([
   part,
   photo,
   place,
+  pointed,
   pull,
   purchase,
   reading,
@@ -63,8 +67,10 @@ export const headings = collected([
   sheet,
   step,
   strikeOut,
+  study,
   take,
   touch,
+  trial,
   unsourced,
   verdict,
   wrench,
