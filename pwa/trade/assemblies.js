@@ -4,6 +4,7 @@ import { many } from './alike.js';
 import { aboveZero } from './amounts.js';
 import { bettered, proved, spread, totals } from './even_totals.js';
 import { pairs } from './narrowest.js';
+import { keeping, merged } from './together.js';
 
 const MOST_PLACES = 32;
 /** Beyond it the best arrangement of three or more columns is sought but not proved. */
@@ -36,10 +37,12 @@ export class TooManyPlaces extends TradeError {
  * The arrangement with the least heaviest total less lightest total. Two columns are always solved
  * exactly, three up to nine places; beyond that columns are put anew in turn, not proved.
  * @param {readonly (readonly number[])[]} columnsG pistons, pins, rods…, one of each for a place
+ * @param {readonly (readonly (number | null)[])[]} [together] pieces that stay in one assembly, counted from 1
  */
-export function balance(columnsG) {
+export function balance(columnsG, together = []) {
   checkColumns(columnsG);
-  const rows = arranged(columnsG);
+  const held = merged(together, columnsG.length, columnsG[0]?.length ?? 0);
+  const rows = arranged(columnsG, keeping(held));
   return Object.freeze({
     assemblies: Object.freeze(rows.map((row) => row.map((at) => at + 1))),
     totals_g: Object.freeze(totals(columnsG, rows)),
@@ -51,22 +54,26 @@ export function balance(columnsG) {
 /**
  * For each place the piece of every column, counted from 0.
  * @param {readonly (readonly number[])[]} weights
+ * @param {(row: readonly number[]) => boolean} [keeps] whether a row parts nothing that stays together
  */
-export function arranged(weights) {
-  const start = joined(weights);
+export function arranged(weights, keeps = () => true) {
+  const start = joined(weights, keeps);
   if (weights.length === 2 || start.length > MOST_BETTERED) return start;
-  const rows = bettered(weights, start);
-  return provable(weights.length, weights[0]?.length ?? 0) ? proved(weights, rows) : rows;
+  const rows = bettered(weights, start, keeps);
+  return provable(weights.length, weights[0]?.length ?? 0) ? proved(weights, rows, keeps) : rows;
 }
 
 /**
  * Column by column, each put to the totals so far as equally as can be.
  * @param {readonly (readonly number[])[]} weights
+ * @param {(row: readonly number[]) => boolean} keeps
  */
-function joined(weights) {
+function joined(weights, keeps) {
   let rows = (weights[0] ?? []).map((_, at) => [at]);
   for (const column of weights.slice(1)) {
-    const table = totals(weights, rows).map((total) => column.map((each) => total + each));
+    const table = totals(weights, rows).map((total, place) =>
+      column.map((each, at) => (keeps([...(rows[place] ?? []), at]) ? total + each : Infinity)),
+    );
     const taken = pairs(table);
     rows = rows.map((row, place) => [...row, Number(taken[place])]);
   }

@@ -15,6 +15,11 @@ const HAIR = 1e-9;
 
 /** @typedef {readonly (readonly number[])[]} Table */
 
+/** Whether a row may stand. @typedef {(row: readonly number[]) => boolean} Keeps */
+
+/** @type {Keeps} */
+const anything = () => true;
+
 /**
  * The total of each assembly.
  * @param {Table} weights
@@ -37,14 +42,15 @@ export function spread(weights, rows) {
  * Column after column put anew to the totals of the others, until none makes them more equal.
  * @param {Table} weights
  * @param {number[][]} start
+ * @param {Keeps} [keeps]
  */
-export function bettered(weights, start) {
+export function bettered(weights, start, keeps = anything) {
   let rows = start;
   let width = spread(weights, start);
   let still = 0;
   while (still < weights.length) {
     for (let moved = 0; moved < weights.length; moved++) {
-      const tried = putAnew(weights, rows, moved);
+      const tried = putAnew(weights, rows, moved, keeps);
       const narrower = spread(weights, tried);
       still += 1;
       if (narrower < width - HAIR) {
@@ -61,11 +67,16 @@ export function bettered(weights, start) {
  * @param {Table} weights
  * @param {number[][]} rows
  * @param {number} moved
+ * @param {Keeps} keeps
  */
-function putAnew(weights, rows, moved) {
+function putAnew(weights, rows, moved, keeps) {
   const column = rows.map((row) => Number(weights[moved]?.[Number(row[moved])]));
   const rest = totals(weights, rows).map((total, at) => total - Number(column[at]));
-  const taken = pairs(rest.map((each) => column.map((other) => each + other)));
+  const taken = pairs(
+    rest.map((each, place) =>
+      column.map((other, at) => (keeps(swapped(rows, place, moved, at)) ? each + other : Infinity)),
+    ),
+  );
   const put = rows.map((row, place) =>
     row.map((piece, at) => (at === moved ? Number(rows[Number(taken[place])]?.[moved]) : piece)),
   );
@@ -73,12 +84,25 @@ function putAnew(weights, rows, moved) {
 }
 
 /**
+ * A row with one of its pieces taken from another row.
+ * @param {number[][]} rows
+ * @param {number} place
+ * @param {number} moved
+ * @param {number} from
+ */
+const swapped = (rows, place, moved, from) =>
+  (rows[place] ?? []).map((piece, at) => (at === moved ? Number(rows[from]?.[moved]) : piece));
+
+/**
  * The most equal assemblies.
  * @param {Table} weights
  * @param {number[][]} start an arrangement to better
+ * @param {Keeps} [keeps]
  */
-export function proved(weights, start) {
-  const rows = (weights[0] ?? []).map((first) => options(first, weights.slice(1)));
+export function proved(weights, start, keeps = anything) {
+  const rows = (weights[0] ?? []).map((first, place) =>
+    options(first, weights.slice(1)).filter(({ mask }) => keeps([place, ...pieces(mask, weights)])),
+  );
   let best = start;
   let width = spread(weights, start);
   const mean = weights.flat().reduce((sum, each) => sum + each, 0) / rows.length;

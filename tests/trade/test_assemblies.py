@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp
-from witnessmark.trade import assemblies, even_totals, units
+from witnessmark.trade import assemblies, even_totals, together, units
 
 Columns = list[list[float]]
 
@@ -64,6 +64,24 @@ def test_threes_equal_the_best_of_every_arrangement(columns: Columns) -> None:
 def test_the_order_on_the_bench_changes_no_spread(columns: Columns, chance: random.Random) -> None:
     shuffled = [chance.sample(column, len(column)) for column in columns]
     assert found(shuffled)[0] == pytest.approx(found(columns)[0], abs=1e-6)
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.integers(2, 3).flatmap(lambda columns: pools(4, columns)), st.data())
+def test_what_stays_together_is_as_equal_as_the_best_that_keeps_it(
+    columns: Columns, data: st.DataObject
+) -> None:
+    places = len(columns[0])
+    line = [data.draw(st.none() | st.integers(1, places)) for _ in columns]
+    made = assemblies.balance(
+        [[units.quantity(each, "g") for each in col] for col in columns], [line]
+    )
+    keeps = together.keeping(together.merged([line], len(columns), places))
+    assert all(keeps([at - 1 for at in row]) for row in made.assemblies)
+    orders = itertools.product(itertools.permutations(range(places)), repeat=len(columns) - 1)
+    tried = ([list(row) for row in zip(range(places), *order, strict=True)] for order in orders)
+    best = min(even_totals.spread(columns, rows) for rows in tried if all(map(keeps, rows)))
+    assert units.magnitude(made.spread, "g") == pytest.approx(best, abs=1e-6)
 
 
 def drawn(seed: int, resolution: float, places: int = 8) -> Columns:

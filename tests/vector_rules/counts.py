@@ -144,7 +144,8 @@ def told(spare: sets.Spare) -> Given:
 
 
 def balanced(given: Given) -> Given:
-    found = assemblies.balance([*named(given).values()])
+    columns = {key: value for key, value in given.items() if key != "together"}
+    found = assemblies.balance([*named(columns).values()], given.get("together", []))
     return {"spread_g": plain(found.spread), "proved": found.proved}
 
 

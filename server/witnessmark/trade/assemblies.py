@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import comb
+from math import comb, inf
 
 from witnessmark.errors import TradeError
 from witnessmark.trade import alike, amounts, even_totals, narrowest
+from witnessmark.trade.together import keeping, merged
 from witnessmark.trade.units import Quantity
 
 MOST_PLACES = 32
@@ -52,12 +53,16 @@ class Balance:
     """Whether no other arrangement can be more equal."""
 
 
-def balance(columns: Sequence[Sequence[Quantity]]) -> Balance:
+def balance(
+    columns: Sequence[Sequence[Quantity]], together: Sequence[Sequence[int | None]] = ()
+) -> Balance:
     """The arrangement with the least heaviest total less lightest total.
 
     columns: pistons, pins, rods…, one of each for every place. Two columns are always solved
     exactly, three up to nine places; beyond that columns are put anew in turn, not proved.
-    raises: ColumnsDiffer, NothingToPair, TooManyPlaces; NotAboveZero; NoQuantity, WrongQuantity.
+    together: pieces that stay in one assembly, counted from 1, None where any may come.
+    raises: ColumnsDiffer, NothingToPair, TooManyPlaces; TogetherCrossed, TogetherUnknown;
+    NotAboveZero; NoQuantity, WrongQuantity.
     source: exact search; proved against trying every arrangement
     >>> from witnessmark.trade import units
     >>> pistons = [units.quantity(each, "g") for each in (412.3, 413.1, 411.8, 412.6)]
@@ -66,7 +71,7 @@ def balance(columns: Sequence[Sequence[Quantity]]) -> Balance:
     0.5
     """
     weights = _weights(columns)
-    rows = arranged(weights)
+    rows = arranged(weights, keeping(merged(together, len(weights), len(weights[0]))))
     totals = even_totals.totals(weights, rows)
     first = columns[0][0]
     return Balance(
@@ -77,28 +82,35 @@ def balance(columns: Sequence[Sequence[Quantity]]) -> Balance:
     )
 
 
-def arranged(weights: Sequence[Sequence[float]]) -> list[list[int]]:
+def arranged(
+    weights: Sequence[Sequence[float]], keeps: even_totals.Keeps = even_totals.anything
+) -> list[list[int]]:
     """For each place the piece of every column, counted from 0, in plain numbers.
 
     source: exact search
     >>> arranged([[1.0, 2.0], [3.0, 4.0]])
     [[0, 1], [1, 0]]
     """
-    joined = _joined(weights)
+    joined = _joined(weights, keeps)
     if len(weights) == len("ab") or len(joined) > MOST_BETTERED:
         return joined
-    bettered = even_totals.bettered(weights, joined)
+    bettered = even_totals.bettered(weights, joined, keeps)
     if _provable(len(weights), len(weights[0])):
-        return even_totals.proved(weights, bettered)
+        return even_totals.proved(weights, bettered, keeps)
     return bettered
 
 
-def _joined(weights: Sequence[Sequence[float]]) -> list[list[int]]:
+def _joined(
+    weights: Sequence[Sequence[float]], keeps: Callable[[Sequence[int]], bool]
+) -> list[list[int]]:
     """Column by column, each put to the totals so far as equally as can be."""
     totals = list(weights[0])
     rows = [[at] for at in range(len(totals))]
     for column in weights[1:]:
-        table = [[total + each for each in column] for total in totals]
+        table = [
+            [total + each if keeps([*row, at]) else inf for at, each in enumerate(column)]
+            for total, row in zip(totals, rows, strict=True)
+        ]
         for row, at in zip(rows, narrowest.pairs(table), strict=True):
             row.append(at)
         totals = [total + column[row[-1]] for total, row in zip(totals, rows, strict=True)]

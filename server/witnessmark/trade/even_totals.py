@@ -6,8 +6,9 @@ from both ends: what one half of the places can use up, and what the other half 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from itertools import pairwise
+from math import inf
 
 from witnessmark.trade import narrowest
 
@@ -15,6 +16,19 @@ _HAIR = 1e-9
 
 _Option = tuple[float, int]
 """A total, and the pieces it uses as bits: column by column, so many bits as there are places."""
+
+Keeps = Callable[[Sequence[int]], bool]
+"""Whether a row may stand."""
+
+
+def anything(row: Sequence[int]) -> bool:
+    """Any row may stand.
+
+    source: definition
+    >>> anything([0, 1])
+    True
+    """
+    return bool(row)
 
 
 def totals(weights: Sequence[Sequence[float]], rows: Sequence[Sequence[int]]) -> list[float]:
@@ -38,7 +52,9 @@ def spread(weights: Sequence[Sequence[float]], rows: Sequence[Sequence[int]]) ->
     return max(listed) - min(listed)
 
 
-def bettered(weights: Sequence[Sequence[float]], start: list[list[int]]) -> list[list[int]]:
+def bettered(
+    weights: Sequence[Sequence[float]], start: list[list[int]], keeps: Keeps = anything
+) -> list[list[int]]:
     """Column after column put anew to the totals of the others, until none makes them more equal.
 
     source: each step exact, the end not
@@ -49,7 +65,7 @@ def bettered(weights: Sequence[Sequence[float]], start: list[list[int]]) -> list
     still = 0
     while still < len(weights):
         for moved in range(len(weights)):
-            tried = _put_anew(weights, rows, moved)
+            tried = _put_anew(weights, rows, moved, keeps)
             narrower = spread(weights, tried)
             still += 1
             if narrower < width - _HAIR:
@@ -58,11 +74,18 @@ def bettered(weights: Sequence[Sequence[float]], start: list[list[int]]) -> list
 
 
 def _put_anew(
-    weights: Sequence[Sequence[float]], rows: list[list[int]], moved: int
+    weights: Sequence[Sequence[float]], rows: list[list[int]], moved: int, keeps: Keeps
 ) -> list[list[int]]:
     column = [weights[moved][row[moved]] for row in rows]
     rest = [total - own for total, own in zip(totals(weights, rows), column, strict=True)]
-    taken = narrowest.pairs([[each + other for other in column] for each in rest])
+    table = [
+        [
+            each + other if keeps([*row[:moved], of[moved], *row[moved + 1 :]]) else inf
+            for other, of in zip(column, rows, strict=True)
+        ]
+        for each, row in zip(rest, rows, strict=True)
+    ]
+    taken = narrowest.pairs(table)
     put = [
         [rows[of][moved] if at == moved else piece for at, piece in enumerate(row)]
         for row, of in zip(rows, taken, strict=True)
@@ -70,14 +93,19 @@ def _put_anew(
     return sorted(put)
 
 
-def proved(weights: Sequence[Sequence[float]], start: list[list[int]]) -> list[list[int]]:
+def proved(
+    weights: Sequence[Sequence[float]], start: list[list[int]], keeps: Keeps = anything
+) -> list[list[int]]:
     """The most equal assemblies; start: an arrangement to better.
 
     source: exact: each total as the lowest, all that lies in the window above it
     >>> proved([[1.0, 2.0], [1.0, 2.0], [1.0, 3.0]], [[0, 0, 0], [1, 1, 1]])
     [[0, 0, 1], [1, 1, 0]]
     """
-    rows = [_options(weights, place) for place in range(len(weights[0]))]
+    rows = [
+        [each for each in _options(weights, place) if keeps(_pieces(place, each[1], weights))]
+        for place in range(len(weights[0]))
+    ]
     best, width = start, spread(weights, start)
     mean = sum(sum(column) for column in weights) / len(rows)
     for low in sorted({total for row in rows for total, _ in row}, reverse=True):

@@ -99,8 +99,8 @@ export const rules = {
     return { spreads, spares };
   },
   'pairing.pair': rule(pairing.pair),
-  'assemblies.balance': (g) => {
-    const { spread_g, proved } = assemblies.balance(Object.values(g));
+  'assemblies.balance': ({ together, ...columns }) => {
+    const { spread_g, proved } = assemblies.balance(Object.values(columns), together);
     return { spread_g, proved };
   },
 };
