@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '0341c6840a68';
+const VERSION = '4b8b6f9303f2';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -14,6 +14,17 @@ export class LubricantUnknown extends TradeError {
 const ruleOfThumb = (state, low, high) =>
   Object.freeze({ state, low, mid: (low + high) / 2, high, mark: 'rule of thumb' });
 
+/** What may be on a thread, as the record names it; the last two have no band of nut factors. */
+export const STATES = Object.freeze([
+  'dry',
+  'zinc plated',
+  'oiled',
+  'moly',
+  'anti-seize',
+  'sealant',
+  'locking compound',
+]);
+
 /**
  * State → band. Rule of thumb (common practice, no source); lots scatter ±10 % to ±30 % about it.
  * Sealant and locking compound have none that everybody would sign.
@@ -40,21 +51,18 @@ export const SURFACES = new Map([
   ['anti-seize', 0.12],
 ]);
 
-/** @type {Record<string, string>} */
-const STATES = {
-  black: 'dry',
-  'dry black': 'dry',
-  zinc: 'zinc plated',
-  'zinc-plated': 'zinc plated',
-  oil: 'oiled',
-  'engine oil': 'oiled',
-  'oiled thread': 'oiled',
-  molybdenum: 'moly',
-  'molybdenum paste': 'moly',
-  'moly paste': 'moly',
-  antiseize: 'anti-seize',
-  'anti seize': 'anti-seize',
-};
+/** @type {[string, RegExp][]} */
+const NAMED = [
+  ['zinc plated', /\bzinc\b/],
+  ['oiled', /\boil(?:ed|y)?\b/],
+  ['moly', /\bmoly|\bmos2\b/],
+  ['anti-seize', /\banti[ -]?seize\b/],
+  ['sealant', /\bseal(?:ant|er|ing)\b/],
+  ['locking compound', /\blocking\b|\bthread[ -]?lock/],
+];
+const DRY = /\bdry\b|\bblack\b/;
+const DENIED = /\b(?:no|not|non|without|never|free|or)\b/;
+
 /** @type {Record<string, string>} */
 const OTHER_SURFACES = {
   'nonplated, black finish': 'not plated, black finish',
@@ -76,14 +84,24 @@ const keyOf = (typed) =>
 const unknown = (typed) => new LubricantUnknown({ typed: String(typed).slice(0, 40) || 'nothing' });
 
 /**
+ * The one state that somebody's words name; null where they name none, several, or deny one.
+ * Dry beside another one adds nothing to it: "zinc plated, dry" is zinc plated.
+ * @param {string} words
+ */
+export function stateOf(words) {
+  const key = keyOf(words);
+  if (DENIED.test(key)) return null;
+  const named = NAMED.filter(([, word]) => word.test(key)).map(([state]) => state);
+  if (named.length === 0 && DRY.test(key)) return 'dry';
+  return named.length === 1 ? (named[0] ?? null) : null;
+}
+
+/**
  * The band of nut factors of a lubricant state, or null where nobody has one.
  * @param {string} state
  * @returns {NutFactors | null}
  */
-export function find(state) {
-  const key = keyOf(state);
-  return BANDS.get(STATES[key] ?? key) ?? null;
-}
+export const find = (state) => BANDS.get(stateOf(state) ?? '') ?? null;
 
 /**
  * The band of nut factors of a lubricant state, as people and the record name it.

@@ -131,6 +131,7 @@ def caution(given: Given) -> Given | None:
 MPA, N, MM, DEG = "MPa", "N", "mm", "°"
 RULES: dict[str, Callable[[Given], Any]] = {
     "lubricant.nut_factors": factors,
+    "lubricant.state_of": lambda g: lubricant.state_of(g["words"]),
     "lubricant.find": lambda g: None if (b := lubricant.find(g["state"])) is None else b.state,
     "lubricant.surface_nut_factor": lambda g: lubricant.surface_nut_factor(g["surface"]),
     "torque_form.torque_by_nut_factor": lambda g: magnitude(

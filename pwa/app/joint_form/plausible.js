@@ -3,11 +3,11 @@
 import { PRELOAD } from '../../trade/workings/preload.js';
 import { numberOf } from '../forms_fields.js';
 import { Caution, html } from '../frame/index.js';
+import { choiceOf } from '../lubricants.js';
 import { t } from '../texts/index.js';
 import { local } from '../values.js';
 import { outcomeOf } from '../workings/outcome.js';
 import { threadOf } from './bolt.js';
-import { stateOf } from './lubricant.js';
 
 const WIDE = 360;
 const HIGH = 36;
@@ -29,7 +29,7 @@ function toldOf(form, value, followed) {
     thread: form.thread,
     class: form.strength_class,
     torque: { value: typed, unit: value.unit },
-    lubricant: stateOf(form.lubricant),
+    lubricant: choiceOf(form.lubricant),
     'then-angle': followed ? 'yes' : 'no',
   };
   return outcomeOf(PRELOAD, given).told;

@@ -1,16 +1,16 @@
 /** Before the first pass: values, lubricant, wrench, cautions, the parts and what holds them back. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { STATES, stateOf } from '../../trade/lubricant.js';
 import { day } from '../dates.js';
 import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
+import { lubricantSays } from '../lubricants.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 import { capital, passSays, written } from './figures.js';
 import { RunFrame, RunTitle } from './frame.js';
 import { adapterSays } from './setting_now.js';
-
-const LUBRICANTS = ['dry', 'oiled', 'moly', 'sealant', 'locking compound'];
 
 /**
  * @param {any} props view, casting, wrench, draft, change, begin(facts), leave
@@ -143,7 +143,8 @@ const heldSays = (why, names) =>
 /** @param {any} props */
 function Lubricant({ view, lubricant, change }) {
   const wanted = view.programme.lubricant;
-  const words = [...new Set([wanted, lubricant, ...LUBRICANTS].filter(Boolean))];
+  const others = STATES.filter((state) => state !== stateOf(wanted ?? ''));
+  const words = [...new Set([wanted, lubricant, ...others].filter(Boolean))];
   return html`<div class="stack"><h2 class="group-says">${t('begin.lubricant')}</h2>
     <div class="chips" role="group" aria-label=${t('begin.lubricant')}>${words.map(
       (
@@ -154,20 +155,16 @@ function Lubricant({ view, lubricant, change }) {
     ${wanted && lubricant && lubricant !== wanted && html`<${Caution} says=${differs(wanted, lubricant)} />`}</div>`;
 }
 
-/** @param {string} word */
-const lubricantSays = (word) => (LUBRICANTS.includes(word) ? t(`lubricant.${word}`) : word);
-
 /** @param {string} wanted @param {string} chosen */
 function differs(wanted, chosen) {
-  const oiled = /oil/i.test(chosen);
-  const key = oiled ? 'begin.lubricant.oiled' : 'begin.lubricant.differs';
+  const key = stateOf(chosen) === 'oiled' ? 'begin.lubricant.oiled' : 'begin.lubricant.differs';
   return t(key, { lubricant: threadsSay(wanted), chosen: threadsSay(chosen) });
 }
 
 /** "oiled threads", "threads with moly paste"; as written where it names the thread itself. @param {string} word */
 function threadsSay(word) {
   if (/thread/i.test(word)) return word;
-  const key = /^(dry|oiled)$/.test(word) ? 'begin.threads' : 'begin.threads.with';
+  const key = /^(dry|oiled|zinc plated)$/.test(word) ? 'begin.threads' : 'begin.threads.with';
   return t(key, { lubricant: lubricantSays(word) });
 }
 

@@ -7,8 +7,6 @@ export const texts = {
   'joint.class.hint': 'Marked on its head. With thread and class a slip of the keypad shows.',
   'joint.class.none': 'not known',
   'joint.lubricant.own': 'In your own words',
-  'lubricant.zinc plated': 'zinc plated',
-  'lubricant.anti-seize': 'anti-seize',
   'joint.proof': '{share} of the proof load, {low} to {high} as friction falls.',
   'joint.proof.thumb': 'Rule of thumb; the manual decides.',
   'joint.proof.drawn':

@@ -188,8 +188,10 @@ export const texts = {
   'begin.edit': 'Edit the joint',
   'begin.inspect': 'Inspect {name}',
   'lubricant.dry': 'dry',
+  'lubricant.zinc plated': 'zinc plated',
   'lubricant.oiled': 'oiled',
   'lubricant.moly': 'moly paste',
+  'lubricant.anti-seize': 'anti-seize',
   'lubricant.sealant': 'sealant',
   'lubricant.locking compound': 'locking compound',
 };

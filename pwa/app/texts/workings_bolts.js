@@ -52,11 +52,6 @@ export const texts = {
   'ask.nut-factor': 'Nut factor',
   'ask.nut-factor.hint': 'Only where it was measured. It goes before the lubricant.',
   'choice.unknown': 'not known',
-  'choice.dry': 'Dry',
-  'choice.zinc-plated': 'Zinc plated, dry',
-  'choice.oiled': 'Engine oil',
-  'choice.moly': 'Molybdenum paste',
-  'choice.anti-seize': 'Anti-seize',
   'choice.yes': 'Yes',
   'choice.no': 'No',
   'line.preload': 'Preload',
@@ -84,7 +79,4 @@ export const texts = {
   'line.load': 'Load',
   'line.stretch': 'Stretch',
   'line.stiffness': 'Stiffness',
-
-  'choice.sealant': 'Sealing compound',
-  'choice.locking-compound': 'Locking compound',
 };

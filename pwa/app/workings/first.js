@@ -1,16 +1,9 @@
 /** What the record a working was opened from knows of its numbers: the thread, the torque, the state. */
 import { value } from '../../log/workshop.js';
 import { useAnswer } from '../frame/index.js';
+import { choiceOf } from '../lubricants.js';
 
 /** @typedef {import('./use_working.js').First} First */
-
-/** Words of a joint's lubricant → the state a working knows. @type {[RegExp, string][]} */
-const STATES = [
-  [/moly/i, 'moly'],
-  [/anti.?seize/i, 'anti-seize'],
-  [/oil/i, 'oiled'],
-  [/dry/i, 'dry'],
-];
 
 /** @param {string} about @returns {First | null} null while it is read */
 export function useFirst(about) {
@@ -31,11 +24,11 @@ function firstOf(workshop, about) {
   if (subject?.heading !== 'joint') return { typed: {} };
   const programme = value(subject, 'programme') ?? {};
   const known = { ...throughAdapter(value(subject, 'adapter')), ...targetOf(programme) };
-  const state = STATES.find(([word]) => word.test(programme.lubricant ?? ''))?.[1] ?? '';
   const typed = {
     thread: value(subject, 'thread') ?? '',
     class: value(subject, 'strength_class') ?? '',
-    lubricant: state,
+    lubricant: choiceOf(programme.lubricant ?? ''),
+    'value-for': choiceOf(programme.lubricant ?? ''),
     ...mapped(known, (each) => each.value),
   };
   return { typed, units: mapped(known, (each) => each.unit) };

@@ -1,4 +1,7 @@
 /** What the fields and lines of a working are called. */
+import { stateOf } from '../../trade/lubricant.js';
+import { lubricantSays } from '../lubricants.js';
+import { capital } from '../run/figures.js';
 import { hasText, t } from '../texts/index.js';
 
 /** @typedef {import('../../trade/workings/working.js').Ask} Ask */
@@ -9,9 +12,15 @@ const first = (keys) => keys.find(hasText) ?? '';
 /** @param {string} working @param {string} name */
 export const askSays = (working, name) => t(first([`ask.${working}.${name}`, `ask.${name}`]));
 
+/** Asks that are answered with a lubricant. */
+const OF_LUBRICANT = ['lubricant', 'value-for'];
+
 /** @param {string} ask @param {string} word */
-export const choiceSays = (ask, word) =>
-  t(first([`choice.${ask}.${word}`, `choice.${word}`])) || word;
+export function choiceSays(ask, word) {
+  const says = t(first([`choice.${ask}.${word}`, `choice.${word}`]));
+  if (says || !OF_LUBRICANT.includes(ask)) return says || word;
+  return capital(lubricantSays(stateOf(word) ?? word));
+}
 
 /** @param {string} working @param {string} name */
 export const lineSays = (working, name) => t(first([`line.${working}.${name}`, `line.${name}`]));

@@ -1,20 +1,12 @@
 /** What the workings about bolts ask alike: thread, class, lubricant, and the unit of force. */
+import { STATES as LUBRICANTS } from '../lubricant.js';
 import { CLASSES } from '../strength.js';
 import { parse } from '../thread_text.js';
 import { ask } from './working.js';
 
 /** @typedef {import('./given.js').Given} Given */
 
-export const STATES = [
-  'unknown',
-  'dry',
-  'zinc-plated',
-  'oiled',
-  'moly',
-  'anti-seize',
-  'sealant',
-  'locking-compound',
-];
+export const STATES = ['unknown', ...LUBRICANTS.map((state) => state.replace(' ', '-'))];
 export const CLASS = ask('class', 'designation', { choices: [...CLASSES], optional: true });
 /** @type {Record<string, string>} */
 export const BLAMES = {

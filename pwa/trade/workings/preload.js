@@ -1,5 +1,5 @@
 /** Preload: what a torque does to its bolt, and whether it can be meant as it stands. */
-import { ANY, find } from '../lubricant.js';
+import { ANY, find, stateOf } from '../lubricant.js';
 import { plausibility } from '../plausibility.js';
 import { band } from '../preload.js';
 import { loads } from '../strength.js';
@@ -12,8 +12,6 @@ import { ask } from './working.js';
 /** @typedef {import('./given.js').Given} Given */
 /** @typedef {import('../thread.js').Thread} Thread */
 
-/** @type {Record<string, string>} */
-const AS_SAID = { 'zinc-plated': 'zinc plated', 'locking-compound': 'locking compound' };
 const SHARES = ['share', 'share_as_typed', 'share_high', 'change'];
 
 /** Band of the preload, its share of proof where the class is known, and cautions. @param {Given} given */
@@ -44,10 +42,7 @@ function work(given) {
 }
 
 /** The lubricant state as the rules name it, or null. @param {Given} given @param {string} name */
-function stateOf(given, name) {
-  const word = given.has(name) ? given.word(name) : 'unknown';
-  return word === 'unknown' ? null : (AS_SAID[word] ?? word);
-}
+const stateIn = (given, name) => (given.has(name) ? stateOf(given.word(name)) : null);
 
 /** @param {Given} given */
 function factorsOf(given) {
@@ -55,7 +50,7 @@ function factorsOf(given) {
     const own = given.number('nut-factor');
     return { low: own, high: own };
   }
-  const state = stateOf(given, 'lubricant');
+  const state = stateIn(given, 'lubricant');
   return (state && find(state)) || ANY;
 }
 
@@ -76,9 +71,9 @@ function cautionsOf(given, thread) {
   if (!given.has('class')) return [caution('preload-no-class')];
   const known = given.has('nut-factor');
   const judged = plausibility(given.measured('torque'), thread, given.word('class'), {
-    state: known ? null : stateOf(given, 'lubricant'),
+    state: known ? null : stateIn(given, 'lubricant'),
     nutFactor: known ? given.number('nut-factor') : null,
-    valueFor: stateOf(given, 'value-for'),
+    valueFor: stateIn(given, 'value-for'),
     thenAngle: given.word('then-angle') === 'yes',
   });
   return judged.cautions.map((each) => said(given, each));

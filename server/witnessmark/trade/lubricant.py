@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Literal
 
@@ -33,6 +34,9 @@ class NutFactors:
         return (self.low + self.high) / 2
 
 
+STATES = ("dry", "zinc plated", "oiled", "moly", "anti-seize", "sealant", "locking compound")
+"""What may be on a thread, as the record names it; the last two have no band of nut factors."""
+
 BANDS = {
     each.state: each
     for each in (
@@ -59,20 +63,6 @@ SURFACES = {
 """Surface → nut factor, table value: Shigley's Mechanical Engineering Design, table 8–15
 (anti-seize from memory)."""
 
-_STATES = {
-    "black": "dry",
-    "dry black": "dry",
-    "zinc": "zinc plated",
-    "zinc-plated": "zinc plated",
-    "oil": "oiled",
-    "engine oil": "oiled",
-    "oiled thread": "oiled",
-    "molybdenum": "moly",
-    "molybdenum paste": "moly",
-    "moly paste": "moly",
-    "antiseize": "anti-seize",
-    "anti seize": "anti-seize",
-}
 _SURFACES = {
     "nonplated, black finish": "not plated, black finish",
     "nonplated": "not plated, black finish",
@@ -86,8 +76,40 @@ _SURFACES = {
 }
 
 
+_NAMED = tuple(
+    (state, re.compile(words, re.ASCII))
+    for state, words in (
+        ("zinc plated", r"\bzinc\b"),
+        ("oiled", r"\boil(?:ed|y)?\b"),
+        ("moly", r"\bmoly|\bmos2\b"),
+        ("anti-seize", r"\banti[ -]?seize\b"),
+        ("sealant", r"\bseal(?:ant|er|ing)\b"),
+        ("locking compound", r"\blocking\b|\bthread[ -]?lock"),
+    )
+)
+_DRY = re.compile(r"\bdry\b|\bblack\b", re.ASCII)
+_DENIED = re.compile(r"\b(?:no|not|non|without|never|free|or)\b", re.ASCII)
+
+
 def _key(typed: str) -> str:
     return " ".join(typed.lower().split()) if isinstance(typed, str) else ""
+
+
+def state_of(words: str) -> str | None:
+    """The one state that somebody's words name; None where they name none, several, or deny one.
+
+    Dry beside another one adds nothing to it: "zinc plated, dry" is zinc plated.
+    source: common practice, no source
+    >>> state_of("oiled thread and face"), state_of("zinc-plated"), state_of("dry, no oil")
+    ('oiled', 'zinc plated', None)
+    """
+    key = _key(words)
+    if _DENIED.search(key):
+        return None
+    named = [state for state, word in _NAMED if word.search(key)]
+    if not named and _DRY.search(key):
+        return "dry"
+    return named[0] if len(named) == 1 else None
 
 
 def find(state: str) -> NutFactors | None:
@@ -97,8 +119,8 @@ def find(state: str) -> NutFactors | None:
     >>> find("engine oil").state, find("sealant")
     ('oiled', None)
     """
-    key = state if isinstance(state, str) and state in BANDS else _key(state)
-    return BANDS.get(_STATES.get(key, key))
+    known = state if isinstance(state, str) and state in BANDS else state_of(state)
+    return None if known is None else BANDS.get(known)
 
 
 def nut_factors(state: str) -> NutFactors:

@@ -21,6 +21,7 @@ const toPreload = (rule) => (g) => rule(g.torque_N_m, screwOf(g), rubOf(g));
 
 export const rules = {
   'lubricant.nut_factors': (g) => lubricant.nutFactors(g.state),
+  'lubricant.state_of': (g) => lubricant.stateOf(g.words),
   'lubricant.find': (g) => lubricant.find(g.state)?.state ?? null,
   'lubricant.surface_nut_factor': (g) => lubricant.surfaceNutFactor(g.surface),
   'torque_form.torque_by_nut_factor': (g) =>

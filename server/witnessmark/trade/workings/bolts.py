@@ -2,22 +2,13 @@
 
 from __future__ import annotations
 
-from witnessmark.trade import strength, thread_text
+from witnessmark.trade import lubricant, strength, thread_text
 from witnessmark.trade.thread import Thread
 from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask
 
 CLASSES = (*strength.METRIC, *strength.INCH)
-STATES = (
-    "unknown",
-    "dry",
-    "zinc-plated",
-    "oiled",
-    "moly",
-    "anti-seize",
-    "sealant",
-    "locking-compound",
-)
+STATES = ("unknown", *(state.replace(" ", "-") for state in lubricant.STATES))
 
 CLASS = Ask("class", "designation", choices=CLASSES, optional=True)
 BLAMES = {

@@ -11,7 +11,6 @@ from witnessmark.trade.workings.cautions import Caution, caution
 from witnessmark.trade.workings.given import Given
 from witnessmark.trade.workings.working import Ask, Line, Result, Working
 
-_AS_SAID = {"zinc-plated": "zinc plated", "locking-compound": "locking compound"}
 _SHARES = {"share", "share_as_typed", "share_high", "change"}
 
 
@@ -41,8 +40,7 @@ def work(given: Given) -> Result:
 
 def _state(given: Given, name: str) -> str | None:
     """The lubricant state as the rules name it; None where it is not known."""
-    word = given.word(name) if given.has(name) else "unknown"
-    return None if word == "unknown" else _AS_SAID.get(word, word)
+    return lubricant.state_of(given.word(name)) if given.has(name) else None
 
 
 def _factors(given: Given) -> NutFactors:
