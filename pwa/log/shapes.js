@@ -55,6 +55,15 @@ export const word = (...list) => leaf('word', (value) => list.includes(value));
 /** The SHA-256 of a picture in hex, which is its name. */
 export const pictureDigest = written('digest', /^[0-9a-f]{64}$/);
 
+/** A place on a picture: the shares of its width and height, each as text of four digits. */
+export const spot = leaf(
+  'spot',
+  (value) =>
+    Array.isArray(value) &&
+    value.length === 2 &&
+    value.every((share) => typeof share === 'string' && /^(?:0\.[0-9]{4}|1\.0000)$/.test(share)),
+);
+
 /** The eight signs of a label; whether the last one fits is not asked here. */
 export const labelCode = written('code', /^[0-9A-HJKMNP-TV-Z]{8}$/);
 

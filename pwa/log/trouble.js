@@ -22,6 +22,7 @@ export const SAYS = Object.freeze({
   code: 'is no code of a label',
   stamp: 'is no stamp',
   least: 'is less than 1',
+  spot: 'is no place on a picture',
 });
 
 /**

@@ -1,6 +1,17 @@
 /** What a part is: criteria, what to measure, reasons, companions. */
 import { latestPerField } from '../merge.js';
-import { id, lines, may, must, number, shape, text, truth, words } from '../shapes.js';
+import {
+  id,
+  lines,
+  may,
+  must,
+  number,
+  pictureDigest,
+  shape,
+  text,
+  truth,
+  words,
+} from '../shapes.js';
 
 /** One thing to look at for a kind, and what good and bad look like. */
 const criterion = shape({
@@ -10,6 +21,8 @@ const criterion = shape({
   good: may(text),
   bad: may(text),
   drawing: may(text),
+  good_photo: may(pictureDigest),
+  bad_photo: may(pictureDigest),
 });
 
 /** One thing to measure for a kind: with what, where, and between which limits. */

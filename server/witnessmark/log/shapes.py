@@ -17,8 +17,10 @@ from witnessmark.log.stamp import STAMP
 NUMBER = re.compile(r"-?(?:[0-9]+\.?[0-9]*|\.[0-9]+)")
 DIGEST = re.compile(r"[0-9a-f]{64}")
 CODE = re.compile(r"[0-9A-HJKMNP-TV-Z]{8}")
+SHARE = re.compile(r"0\.[0-9]{4}|1\.0000")
 LONGEST_NUMBER = 40
 LONGEST_ID = 64
+SIDES = 2
 
 
 class Leaf(fields.Field[Any]):
@@ -154,6 +156,22 @@ class PictureDigest(Leaf):
     def trouble(self, value: object) -> str | None:
         """Whether it is 64 lower-case hex digits."""
         return None if type(value) is str and DIGEST.fullmatch(value) else "digest"
+
+
+class Spot(Leaf):
+    """A place on a picture: the shares of its width and height, each as text of four digits."""
+
+    good = (
+        "type({x}) is list and len({x}) == SIDES and "
+        "all(type(share) is str and SHARE.fullmatch(share) for share in {x})"
+    )
+
+    def trouble(self, value: object) -> str | None:
+        """Whether it is such a place."""
+        if type(value) is not list or len(value) != SIDES:
+            return "spot"
+        well = all(type(share) is str and SHARE.fullmatch(share) for share in value)
+        return None if well else "spot"
 
 
 class LabelCode(Leaf):

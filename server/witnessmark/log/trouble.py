@@ -24,6 +24,7 @@ SAYS = {
     "code": "is no code of a label",
     "stamp": "is no stamp",
     "least": "is less than 1",
+    "spot": "is no place on a picture",
 }
 """The end of the sentence for each sort of trouble. "missing" has a class of its own."""
 

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import latest_per_field
-from witnessmark.log.shapes import Id, Lines, Number, Shape, Text, Truth, Words, nested
+from witnessmark.log.shapes import (
+    Id,
+    Lines,
+    Number,
+    PictureDigest,
+    Shape,
+    Text,
+    Truth,
+    Words,
+    nested,
+)
 
 
 class Criterion(Shape):
@@ -16,6 +26,8 @@ class Criterion(Shape):
     good = Text(allow_none=True)
     bad = Text(allow_none=True)
     drawing = Text(allow_none=True)
+    good_photo = PictureDigest(allow_none=True)
+    bad_photo = PictureDigest(allow_none=True)
 
 
 class Measure(Shape):

@@ -21,6 +21,7 @@ class WrenchFields(Shape):
     lies = Text(allow_none=True)
     note = Text(allow_none=True)
     invented = Truth(allow_none=True)
+    due = Text(allow_none=True)
 
 
 class WrenchSchema(Shape):
