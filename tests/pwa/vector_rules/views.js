@@ -83,7 +83,7 @@ function entryOf(fact, place, counts) {
   };
 }
 
-function picked(result, paths) {
+export function picked(result, paths) {
   if (!paths) return result;
   return Object.fromEntries(paths.map((path) => [path, follow(result, path.split('.'))]));
 }
