@@ -5,7 +5,7 @@ import { fromResolution } from '../../trade/dimension.js';
 import { guardBand, judge } from '../../trade/limits.js';
 import { convert, UNIT_WORDS } from '../../trade/units.js';
 import * as plain from '../../views/plain.js';
-import { sameSort } from '../../views/sizes.js';
+import { sameSort } from '../../views/reading.js';
 
 /** A micrometer shows ten-thousandths. */
 export const DECIMALS = 4;
