@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '46f1c2413179';
+const VERSION = '3c86438c3ff0';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -80,9 +80,20 @@ export function nameRow(subject) {
     kind: value(subject, 'kind'),
     verdicts: standing(subject, 'verdict').map((one) => one.body.verdict),
     words: [
-      ...text(subject, ['from', 'for', 'note', 'thread', 'engine', 'plural', 'noun']),
+      ...text(subject, [
+        'from',
+        'for',
+        'note',
+        'thread',
+        'engine',
+        'plural',
+        'noun',
+        'sort',
+        'lies',
+      ]),
       ...said,
     ],
+    lies: text(subject, ['lies'])[0] ?? null,
     links: links(subject),
   };
 }

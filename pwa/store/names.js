@@ -5,12 +5,21 @@ import { read } from './transaction.js';
 /**
  * @typedef {import('./core.js').Core} Core
  * @typedef {{id: string, heading: string, name: string|null, kind: string|null, verdicts: string[],
- *   words: string[], links: {role: string, to: string}[]}} NameRow
+ *   words: string[], lies?: string|null, links: {role: string, to: string}[]}} NameRow
  * @typedef {{id: string, heading: string, name: string, words: string, codes: string[],
  *   at: string|null, verdict: string|null, scrap: boolean}} FindRow
  */
 
-const FOUND = new Set(['part', 'holder', 'joint', 'step', 'wrench', 'donor', 'build']);
+const FOUND = new Set([
+  'part',
+  'holder',
+  'joint',
+  'step',
+  'wrench',
+  'instrument',
+  'donor',
+  'build',
+]);
 const POINTING = new Set(['of-kind', 'from-donor', 'for-build', 'fitted-in', 'lies-in']);
 
 /** How deep bags stand in bins on shelves. */
@@ -90,7 +99,7 @@ export class Names {
       name: row.name || kind,
       words: [...new Set([...row.words, ...names])].filter((word) => word).join(' '),
       codes: labels.filter((id) => this.rows.get(id)?.heading === 'label').sort(),
-      at: [...new Set(fitted?.length ? fitted : held)].join(', ') || null,
+      at: [...new Set(fitted?.length ? fitted : held)].join(', ') || row.lies?.trim() || null,
       verdict,
       scrap: verdict === 'scrap',
     };

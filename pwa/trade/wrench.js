@@ -10,7 +10,7 @@ const SMALL_TOOL = Object.freeze({ value: '10', unit: 'N·m' });
 const SMALL_TOOL_DEVIATION = 0.06;
 const DEVIATION = 0.04;
 const MOST_DEVIATION = 50;
-const YEAR = 365;
+export const YEAR = 365;
 /** Half a step and a limit are met by floats that miss them by a hair. */
 const ROUNDING = 1e-9;
 const DAY = /^([0-9]{4})-([0-9]{2})-([0-9]{2})/;

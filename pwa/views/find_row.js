@@ -15,10 +15,11 @@ export const HEADINGS = Object.freeze([
   'joint',
   'step',
   'wrench',
+  'instrument',
   'donor',
   'build',
 ]);
-const OWN = ['from', 'for', 'thread', 'note', 'engine', 'plural', 'noun'];
+const OWN = ['from', 'for', 'thread', 'note', 'engine', 'plural', 'noun', 'sort', 'lies'];
 
 /**
  * What find looks through for one thing, or null for what is not looked for by name.
@@ -56,7 +57,8 @@ export function row(workshop, id) {
 }
 
 /**
- * The build it is fitted to, else what it lies in; all of them where several are kept.
+ * The build it is fitted to, else what it lies in, all of them where several are kept; else what
+ * its description says of that.
  * @param {Workshop} workshop
  * @param {import('../log/values.js').Subject} subject
  * @param {{name: string | null}[]} lies
@@ -65,5 +67,5 @@ function placeOf(workshop, subject, lies) {
   const builds = standing(subject, 'fitted').map(({ body }) => things.nameOf(workshop, body.build));
   const fitted = builds.filter((name) => name);
   const names = fitted.length ? fitted : lies.map(({ name }) => name).filter((name) => name);
-  return plain.once(names).join(', ') || null;
+  return plain.once(names).join(', ') || plain.text(value(subject, 'lies'));
 }

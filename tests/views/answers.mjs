@@ -2,7 +2,10 @@
 import { createInterface } from 'node:readline';
 import { find } from '../../pwa/views/find.js';
 import { row } from '../../pwa/views/find_row.js';
-import { views, workshop } from '../pwa/vector_rules/views.js';
+import { instrumentViews } from '../pwa/vector_rules/instruments.js';
+import { views as others, workshop } from '../pwa/vector_rules/views.js';
+
+const views = { ...others, ...instrumentViews };
 
 function ordered(value) {
   if (Array.isArray(value)) return value.map(ordered);

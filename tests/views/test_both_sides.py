@@ -7,12 +7,13 @@ from typing import Any
 
 import pytest
 from tools import node
+from vector_rules import instruments, views
 from vector_rules.story import workshop
-from vector_rules.views import VIEWS
 from views.chaos import THINGS, Chaos
 from witnessmark.views.find import find
 from witnessmark.views.find_row import row
 
+VIEWS = {**views.VIEWS, **instruments.VIEWS}
 HISTORIES = 200
 QUERIES = ("pushrod", "push 2", "OLP", "pushrdo", "7K3M Q2RJ", "odd", "", "!")
 ASKED: list[tuple[str, dict[str, Any]]] = [
@@ -24,6 +25,8 @@ ASKED: list[tuple[str, dict[str, Any]]] = [
     ("tonight", {}),
     *(("next_piece", {"holder": id_, "after": "p1"}) for id_ in ("h1", "p1")),
     ("next_piece", {"holder": "h1"}),
+    *(("instrument", {"id": id_, "today": "2031-03-07"}) for id_ in ("w1", "p1", "nowhere")),
+    ("instruments", {"today": "2031-03-07"}),
     *(("pool", {"id": id_}) for id_ in ("k1", "p1", "nowhere")),
     *(("chosen", {"id": id_}) for id_ in ("p1", "k1", "nowhere")),
 ]

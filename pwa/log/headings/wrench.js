@@ -15,6 +15,7 @@ const wrenchFields = shape({
   lies: may(text),
   note: may(text),
   invented: may(truth),
+  due: may(text),
 });
 
 /** Shape only. New fields go last and are optional; none is renamed or removed. */

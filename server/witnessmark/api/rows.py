@@ -8,7 +8,7 @@ from witnessmark.api.keys import store
 from witnessmark.store import slices
 from witnessmark.views.find_row import row
 
-_HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
+_HEADINGS = ("part", "holder", "joint", "step", "wrench", "instrument", "donor", "build")
 _WORKSHOPS_HELD = 8
 Rows = list[dict[str, Any]]
 

@@ -125,7 +125,8 @@ def code_slice(connection: Connection, workshop: str, code: str) -> Workshop:
 def found_slice(connection: Connection, workshop: str) -> Workshop:
     """Everything that has a name, for a search."""
     slice_ = Slice(connection, workshop)
-    slice_.add_all("part", "holder", "joint", "kind", "donor", "build", "wrench", "step", "label")
+    slice_.add_all("part", "holder", "joint", "kind", "donor", "build")
+    slice_.add_all("wrench", "instrument", "step", "label")
     return slice_.made()
 
 

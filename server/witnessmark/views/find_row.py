@@ -8,8 +8,8 @@ from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
 
-HEADINGS = ("part", "holder", "joint", "step", "wrench", "donor", "build")
-_OWN = ("from", "for", "thread", "note", "engine", "plural", "noun")
+HEADINGS = ("part", "holder", "joint", "step", "wrench", "instrument", "donor", "build")
+_OWN = ("from", "for", "thread", "note", "engine", "plural", "noun", "sort", "lies")
 
 Row = dict[str, Any]
 
@@ -50,11 +50,11 @@ def row(workshop: Workshop, id_: str) -> Row | None:
 
 
 def _at(workshop: Workshop, subject: Subject, lies: list[dict[str, Any]]) -> str | None:
-    """The build it is fitted to, else what it lies in; all of them where several are kept."""
+    """The build it is fitted to, what it lies in, or what its description says of that."""
     builds = (each["body"].get("build") for each in standing(subject, "fitted"))
     fitted = [name for name in (things.name_of(workshop, build) for build in builds) if name]
     held = [each["name"] for each in lies if each["name"]]
-    return ", ".join(plain.once(fitted or held)) or None
+    return ", ".join(plain.once(fitted or held)) or plain.text(value(subject, "lies"))
 
 
 def _notes(subject: Subject) -> list[str | None]:

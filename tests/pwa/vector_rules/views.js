@@ -96,7 +96,10 @@ function follow(value, [step, ...rest]) {
   return follow(value[step], rest);
 }
 
-const NAMED = ['part', 'holder', 'joint', 'step', 'kind', 'donor', 'build', 'label', 'wrench'];
+const NAMED = ['part', 'holder', 'joint', 'step', 'kind', 'donor', 'build', 'label'].concat([
+  'wrench',
+  'instrument',
+]);
 
 const looked = (row) =>
   row && JSON.stringify({ ...row, words: [...new Set(row.words.split(' '))].sort() });
