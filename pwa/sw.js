@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3c86438c3ff0';
+const VERSION = '6791e8212d6d';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -41,6 +41,7 @@ const SHELL_FILES = [
   '/app/look/figures-700.woff2',
   '/app/look/forms.css',
   '/app/look/frame.css',
+  '/app/look/history.css',
   '/app/look/holder.css',
   '/app/look/inspect.css',
   '/app/look/keypad.css',
@@ -221,6 +222,12 @@ const SCREEN_FILES = [
   '/app/frame/save_file.js',
   '/app/frame/ways.js',
   '/app/fresh_id.js',
+  '/app/history/lines.js',
+  '/app/history/many.js',
+  '/app/history/plot.js',
+  '/app/history/says.js',
+  '/app/history/share.js',
+  '/app/history/sizes.js',
   '/app/inspect/judging.js',
   '/app/inspect/measures.js',
   '/app/inspect/piece.js',
@@ -296,6 +303,9 @@ const SCREEN_FILES = [
   '/app/screens/even.js',
   '/app/screens/find.js',
   '/app/screens/fit.js',
+  '/app/screens/history_donor.js',
+  '/app/screens/history_kind.js',
+  '/app/screens/history_part.js',
   '/app/screens/holder.js',
   '/app/screens/home.js',
   '/app/screens/inspect.js',
@@ -351,6 +361,7 @@ const SCREEN_FILES = [
   '/app/strip/place.js',
   '/app/strip/which.js',
   '/app/texts/even.js',
+  '/app/texts/history.js',
   '/app/texts/inspect_measures.js',
   '/app/texts/photo.js',
   '/app/texts/ready_around.js',
@@ -458,6 +469,10 @@ const SCREEN_FILES = [
   '/views/find.js',
   '/views/find_row.js',
   '/views/held.js',
+  '/views/history.js',
+  '/views/history_counts.js',
+  '/views/history_lines.js',
+  '/views/history_points.js',
   '/views/holder.js',
   '/views/holder_rows.js',
   '/views/how_many.js',

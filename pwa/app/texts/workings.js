@@ -13,7 +13,7 @@ export const texts = {
   'work.sign': 'Above or below zero',
   'work.row': '{what}, number {n}',
   'work.clear': 'Clear the numbers',
-  'work.wanted': 'Still wanted: {what}.',
+  'work.wanted': 'Still to type: {what}.',
   'work.trouble': 'One of the numbers cannot be used.',
   'work.band': '{low} to {high}',
   'work.mark.table-value': 'table value',

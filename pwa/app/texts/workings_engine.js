@@ -23,6 +23,9 @@ export const texts = {
 
   'work.ring-gap': 'Ring gap',
   'work.ring-gap.says': 'The gap where the ring will run, and what is still to be filed.',
+  'work.ring-gap.drawn':
+    'The ends of the ring to scale: {gap} between them, and below what is usual.',
+  'work.ring-gap.drawn.file': 'Hatched, still to file: {file}.',
   'ask.gap': 'Gap',
   'ask.gap.hint': 'Ring squared in the bore, feeler between its ends.',
   'ask.wanted-gap': 'Wanted gap',
@@ -80,9 +83,11 @@ export const texts = {
 
   'work.bring': 'How many to bring',
   'work.bring.says': 'So that enough used ones turn out good, and what they cost.',
+  'work.bring.drawn': 'A column for each number brought: {n} give a chance of {chance}.',
   'ask.needed': 'Good ones needed',
   'ask.inspected': 'Inspected so far',
   'ask.rejected': 'Rejected of those',
+  'ask.rejected.hint': 'Of 32 used pushrods 8 were rejected: common practice, no source.',
   'ask.chance': 'Chance wanted',
   'ask.share-good': 'Share that is good',
   'ask.share-good.hint': 'Where it is known. It goes before the inspections.',

@@ -18,6 +18,8 @@ const IN_SIGHT = {
   'ring-gap': ['wanted-gap'],
   ratio: ['wanted-ratio'],
 };
+/** Has a value already and goes with what is folded. @type {Record<string, string[]>} */
+const FOLDED = { bring: ['currency'] };
 /** Asked only once something else is chosen. @type {Record<string, Record<string, string>>} */
 const ONLY_WITH = { set: { worth: 'second-quantity', 'second-worth': 'second-quantity' } };
 /** Of the amounts that are converted only these are below nought. */
@@ -32,7 +34,8 @@ export function Fields({ working, bench }) {
   const rows = [...new Set(bench.asks.map((ask) => ask.row).filter(Boolean))];
   const single = bench.asks.filter((ask) => !ask.row && isAsked(working, ask, bench));
   const inSight = (/** @type {Ask} */ ask) =>
-    !ask.optional || IN_SIGHT[working]?.includes(ask.name);
+    IN_SIGHT[working]?.includes(ask.name) ||
+    (!ask.optional && !FOLDED[working]?.includes(ask.name));
   const wanted = single.filter(inSight);
   const spare = single.filter((ask) => !inSight(ask));
   const field = (/** @type {Ask} */ ask) =>

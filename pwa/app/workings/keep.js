@@ -17,12 +17,15 @@ import { keepAll } from '../keeping.js';
 import { Press } from '../press.js';
 import { local } from '../run/figures.js';
 import { t } from '../texts/index.js';
+import { inSentence } from '../words.js';
 import { noteText } from './note.js';
 import { lineText, nameOf } from './told.js';
 import { askSays } from './words.js';
 
 const MAY_HAVE_NOTES = ['part', 'joint'];
 const MOST = 20;
+/** Lines that are said beside the first one. */
+const SAID_TOO = ['share-of-proof', 'to-file'];
 
 /**
  * @typedef {{id: string, name: string, heading: string, codes?: string[]}} Thing what the note is kept on
@@ -36,11 +39,11 @@ function second(outcome, working) {
   if (outcome.told) {
     const [first, next] = outcome.told.lines;
     if (working === 'convert') return convertedText(outcome.told.given.amount, first);
-    const both = next && (typeof first.value === 'string' || next.name === 'share-of-proof');
+    const both = next && (typeof first.value === 'string' || SAID_TOO.includes(next.name));
     const shown = both ? [first, next] : [first];
     return shown.map((line) => `${nameOf(working, line)} ${lineText(line)}`).join(', ');
   }
-  const what = outcome.wanted.map((name) => askSays(working, name)).join(', ');
+  const what = outcome.wanted.map((name) => inSentence(askSays(working, name))).join(', ');
   return what ? t('work.wanted', { what }) : t('work.trouble');
 }
 

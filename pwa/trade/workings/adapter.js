@@ -57,7 +57,7 @@ export const ADAPTER = {
   name: 'adapter',
   formula: 'setting = wanted × L ÷ (L + E × cos angle); L wrench length, E adapter length',
   source:
-    'US Army TM 9-254, adapter length compensation, figures 45 and 46; deviation by ISO 6789-1:2017 (from memory)',
+    'US Army TM 9-254, adapter length compensation, figures 45 and 46. Deviation: ISO 6789-1:2017, quoted from memory.',
   asks: [
     ask('wanted', 'torque', { unit: 'N·m' }),
     ask('wrench-length', 'length', { unit: 'mm' }),

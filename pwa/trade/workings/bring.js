@@ -74,7 +74,7 @@ export const BRING = {
   formula:
     'least N with a chance of at least so many good ones; share rejected ~ Beta(1 + rejected, 1 + inspected − rejected)',
   source:
-    'beta-binomial distribution; before the first inspection every share is as likely; 8 of 32 pushrods rejected: common practice, no source',
+    'Beta-binomial distribution; before the first inspection every share counts as equally likely.',
   asks: [
     ask('needed', 'count'),
     ask('inspected', 'count', { default: '0' }),

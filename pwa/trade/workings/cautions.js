@@ -102,7 +102,7 @@ export const SAYS = {
   ],
   'bring-few': [
     'notice',
-    'Only {inspected} were inspected, so the share is hardly known. Look at more, and work it out again.',
+    'Inspected so far: {inspected}. The share is hardly known. Look at more, and work it out again.',
   ],
   'bring-new-cheaper': ['notice', 'The new ones cost no more than so many used ones.'],
   'set-outside': ['notice', 'Turned away by the limits: {pieces}.'],

@@ -41,7 +41,8 @@ function work(given) {
 export const CONVERT = {
   name: 'convert',
   formula: 'amount × size of its unit ÷ size of the other',
-  source: 'NIST SP 811, appendix B.8 (exact factors; from memory)',
+  source:
+    'NIST Special Publication 811, appendix B.8, quoted from memory; every factor is exact by definition.',
   asks: [
     ask('quantity', 'choice', { choices: QUANTITIES, default: 'torque' }),
     ask('amount', 'any', { follows: 'quantity', signed: true }),

@@ -108,7 +108,7 @@ export const PRELOAD = {
   formula:
     'preload = torque ÷ (nut factor × diameter); band: wrench and friction at their worst together',
   source:
-    'T = K F d; proof loads: ISO 898-1:2013 and SAE J429 (table values); nut factors: common practice, no source',
+    'T = K F d. Proof loads: tables of ISO 898-1:2013 and SAE J429; pitches: ISO 261 and ASME B1.1, quoted from memory. Nut factors: common practice, no source.',
   asks: [
     ask('thread', 'designation'),
     CLASS,

@@ -118,7 +118,7 @@ export const RATIO = {
   formula:
     'ratio = (swept + clearance) ÷ clearance; clearance = chamber + gasket + deck + dish (− dome) + ring land; quench = deck + gasket',
   source:
-    'definition; uncertainty by JCGM 100:2008 (GUM), 5.1.2; usual quench: common practice, no source',
+    'Definition of the ratio. Sure to: JCGM 100:2008 (GUM), 5.1.2. Usual quench: common practice, no source.',
   asks: [
     ask('bore', 'length', { unit: 'mm' }),
     ask('stroke', 'length', { unit: 'mm' }),

@@ -59,7 +59,8 @@ function cautionsOf(given, perBore, left) {
 export const RING_GAP = {
   name: 'ring-gap',
   formula: 'gap there = gap + π × bore change; to file = wanted − gap',
-  source: 'geometry of the circle; 0.003 to 0.006 of the bore is common practice, no source',
+  source:
+    'Geometry of the circle. Usual gap, 0.003 to 0.006 of the bore: common practice, no source.',
   asks: [
     ask('gap', 'length', { unit: 'mm' }),
     ask('bore', 'length', { unit: 'mm' }),

@@ -75,7 +75,7 @@ export const SET = {
   name: 'set',
   formula:
     'least of: spread = largest − smallest; with two measures spread ÷ its worth + second spread ÷ its worth',
-  source: 'exact search, proved against trying every choice',
+  source: 'Exact search, proved against trying every choice.',
   asks: [
     ask('choose', 'count'),
     ask('quantity', 'choice', { choices: QUANTITIES, default: 'length' }),

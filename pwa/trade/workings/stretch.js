@@ -13,6 +13,8 @@ import { ask } from './working.js';
 
 /** Stretch or load, stiffness, and the share of proof where thread and class are known. @param {Given} given */
 function work(given) {
+  if (!given.has('stretched') && !given.has('load'))
+    throw new AskMissing({ ask: 'load or stretch', about: 'load' });
   const sections = sectionsOf(given);
   const modulus = given.inside('modulus', 'MPa');
   const { first, forceN } = worked(given, sections, modulus);
@@ -31,7 +33,6 @@ function worked(given, sections, modulus) {
     const unit = forceUnit(given, 'stretched');
     return { first: amount('load', convert(forceN, 'N', unit), unit), forceN };
   }
-  if (!given.has('load')) throw new AskMissing({ ask: 'load or stretch', about: 'load' });
   const forceN = given.inside('load', 'N');
   const unit = given.unit('load') === 'lbf' ? 'in' : 'mm';
   const longer = convert(stretch(forceN, modulus, sections), 'mm', unit);
@@ -71,7 +72,7 @@ export const STRETCH = {
   name: 'stretch',
   formula: 'stretch = load ÷ modulus × Σ (length ÷ area)',
   source:
-    "Hooke's law; stress area of the free thread by ISO 898-1 or ASME B1.1 (from memory); 205 GPa for steel is a usual value",
+    'Hooke’s law. Stress area of the free thread: ISO 898-1 or ASME B1.1, quoted from memory. 205 GPa for steel: common practice, no source.',
   asks: [
     ask('load', 'force', { unit: 'kN', optional: true }),
     ask('stretched', 'length', { unit: 'mm', optional: true }),

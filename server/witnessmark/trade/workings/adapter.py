@@ -54,8 +54,8 @@ ADAPTER = Working(
     name="adapter",
     says="What to set on a wrench with an adapter or crowfoot, at any angle.",
     formula="setting = wanted × L ÷ (L + E × cos angle); L wrench length, E adapter length",
-    source="US Army TM 9-254, adapter length compensation, figures 45 and 46; "
-    "deviation by ISO 6789-1:2017 (from memory)",
+    source="US Army TM 9-254, adapter length compensation, figures 45 and 46. Deviation: ISO "
+    "6789-1:2017, quoted from memory.",
     asks=(
         Ask("wanted", "torque", unit="N·m"),
         Ask("wrench-length", "length", unit="mm"),

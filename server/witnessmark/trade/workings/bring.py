@@ -71,8 +71,8 @@ BRING = Working(
     says="So that enough used ones turn out good, and what they cost.",
     formula="least N with a chance of at least so many good ones; "
     "share rejected ~ Beta(1 + rejected, 1 + inspected − rejected)",
-    source="beta-binomial distribution; before the first inspection every share is as likely; "
-    "8 of 32 pushrods rejected: common practice, no source",
+    source="Beta-binomial distribution; before the first inspection every share counts as "
+    "equally likely.",
     asks=(
         Ask("needed", "count"),
         Ask("inspected", "count", default="0"),

@@ -126,7 +126,7 @@ SAYS: Mapping[str, tuple[str, str]] = {
     ),
     "bring-few": (
         "notice",
-        "Only {inspected} were inspected, so the share is hardly known. Look at more, and "
+        "Inspected so far: {inspected}. The share is hardly known. Look at more, and "
         "work it out again.",
     ),
     "bring-new-cheaper": (

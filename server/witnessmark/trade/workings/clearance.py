@@ -112,8 +112,8 @@ CLEARANCE = Working(
     says="Bore less shaft, how sure that is, and whether it lies in the manual’s window.",
     formula="clearance = bore − shaft; U = 2 × √(u_bore² + u_shaft²); "
     "inside when at least U away from both ends",
-    source="JCGM 100:2008 (GUM), 5.1.2; ISO 14253-1 decision rule (from memory); "
-    "the window is the owner’s; what is usual: common practice, no source",
+    source="Sure to: JCGM 100:2008 (GUM), 5.1.2. Verdict: decision rule of ISO 14253-1, quoted "
+    "from memory. The window is the owner’s. What is usual: common practice, no source.",
     asks=(
         Ask("bore", "length", unit="mm"),
         Ask("shaft", "length", unit="mm"),

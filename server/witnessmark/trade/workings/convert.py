@@ -33,7 +33,8 @@ CONVERT = Working(
     name="convert",
     says="One amount in every other unit.",
     formula="amount × size of its unit ÷ size of the other",
-    source="NIST SP 811, appendix B.8 (exact factors; from memory)",
+    source="NIST Special Publication 811, appendix B.8, quoted from memory; every factor is "
+    "exact by definition.",
     asks=(
         Ask("quantity", "choice", choices=QUANTITIES, default="torque"),
         Ask("amount", "any", follows="quantity", signed=True),

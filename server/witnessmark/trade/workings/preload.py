@@ -109,8 +109,8 @@ PRELOAD = Working(
     says="What a torque does to its bolt, and whether the number may be a slip.",
     formula="preload = torque ÷ (nut factor × diameter); "
     "band: wrench and friction at their worst together",
-    source="T = K F d; proof loads: ISO 898-1:2013 and SAE J429 (table values); "
-    "nut factors: common practice, no source",
+    source="T = K F d. Proof loads: tables of ISO 898-1:2013 and SAE J429; pitches: ISO 261 and "
+    "ASME B1.1, quoted from memory. Nut factors: common practice, no source.",
     asks=(
         Ask("thread", "designation"),
         bolts.CLASS,

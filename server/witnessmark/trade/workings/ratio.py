@@ -116,8 +116,8 @@ RATIO = Working(
     says="Compression ratio from measured volumes, quench, and what gives another ratio.",
     formula="ratio = (swept + clearance) ÷ clearance; "
     "clearance = chamber + gasket + deck + dish (− dome) + ring land; quench = deck + gasket",
-    source="definition; uncertainty by JCGM 100:2008 (GUM), 5.1.2; "
-    "usual quench: common practice, no source",
+    source="Definition of the ratio. Sure to: JCGM 100:2008 (GUM), 5.1.2. Usual quench: common "
+    "practice, no source.",
     asks=(
         Ask("bore", "length", unit="mm"),
         Ask("stroke", "length", unit="mm"),

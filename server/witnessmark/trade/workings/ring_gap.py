@@ -56,7 +56,8 @@ RING_GAP = Working(
     name="ring-gap",
     says="The gap where the ring will run, and what is still to be filed.",
     formula="gap there = gap + π × bore change; to file = wanted − gap",
-    source="geometry of the circle; 0.003 to 0.006 of the bore is common practice, no source",
+    source="Geometry of the circle. Usual gap, 0.003 to 0.006 of the bore: common practice, no "
+    "source.",
     asks=(
         Ask("gap", "length", unit="mm"),
         Ask("bore", "length", unit="mm"),

@@ -75,7 +75,7 @@ SET = Working(
     says="The best so many of typed numbers, what they span, and the next best spare.",
     formula="least of: spread = largest − smallest; with two measures "
     "spread ÷ its worth + second spread ÷ its worth",
-    source="exact search, proved against trying every choice",
+    source="Exact search, proved against trying every choice.",
     asks=(
         Ask("choose", "count"),
         Ask("quantity", "choice", choices=QUANTITIES, default="length"),

@@ -16,18 +16,18 @@ from witnessmark.trade.workings.working import Ask, Line, Result, Working
 
 def work(given: Given) -> Result:
     """Stretch or load, stiffness, and the share of proof where thread and class are known."""
+    if not given.has("stretched") and not given.has("load"):
+        raise AskMissing(ask="load or stretch", about="load")
     sections, modulus = _sections(given), given.amount("modulus")
     if given.has("stretched"):
         force = stretch.load(given.amount("stretched"), modulus, sections)
         unit = bolts.force_unit(given, "stretched")
         first = lines.amount("load", units.magnitude(force, unit), unit)
-    elif given.has("load"):
+    else:
         force = given.amount("load")
         unit = "in" if given.unit("load") == "lbf" else "mm"
         longer = units.magnitude(stretch.stretch(force, modulus, sections), unit)
         first = lines.amount("stretch", longer, unit)
-    else:
-        raise AskMissing(ask="load or stretch", about="load")
     share, cautions = _of_proof(given, force)
     rate = units.magnitude(stretch.stiffness(modulus, sections), "N/mm") / 1000
     stiff = lines.amount("stiffness", rate, "kN/mm")
@@ -67,8 +67,8 @@ STRETCH = Working(
     name="stretch",
     says="How far a bolt of several sections stretches under load, and back.",
     formula="stretch = load ÷ modulus × Σ (length ÷ area)",
-    source="Hooke's law; stress area of the free thread by ISO 898-1 or ASME B1.1 (from memory); "
-    "205 GPa for steel is a usual value",
+    source="Hooke’s law. Stress area of the free thread: ISO 898-1 or ASME B1.1, quoted from "
+    "memory. 205 GPa for steel: common practice, no source.",
     asks=(
         Ask("load", "force", unit="kN", optional=True),
         Ask("stretched", "length", unit="mm", optional=True),
