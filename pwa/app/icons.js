@@ -29,8 +29,12 @@ const shapes = {
     html`<g class="line" stroke-width="2.7"><polygon points="28,16 22,26.4 10,26.4 4,16 10,5.6 22,5.6" stroke-dasharray="4.4 3"/><path stroke-linecap="round" stroke-width="3.2" d="M11 11l10 10M21 11L11 21"/></g>`,
   'i-set-of': () =>
     html`<g class="line" stroke-width="2.5"><path d="M3 27V5h4M29 5v22h-4M3 27h4M29 5h-4"/><path class="blot" d="M11 8h2.6v16H11zM18.4 8H21v16h-2.6z"/></g>`,
+  'i-even': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M16 4v24M9 28h14M4 9h24M4 9l-2.5 9h9L8 9M24 9l-2.5 9h9L28 9"/></g>`,
   'i-wrench': () =>
     html`<g class="line" stroke-width="2.6"><rect x="-4.2" y="-4.2" width="8.4" height="8.4" rx="2.6" transform="translate(24.4 7.6) rotate(45)"/><path d="M20.4 11.6L13.4 18.6"/><path d="M14.9 16.1l2 2L7.2 27.8a2.6 2.6 0 0 1-3.7-3.7l9.7-9.7z"/><path d="M9.3 20.6l2.1 2.1"/></g>`,
+  'i-gauge': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M10 5v7a7 7 0 0 0 7 7h3M4 5v7a13 13 0 0 0 13 13h3M20 17h9v10h-9zM24.500 17v10M10 5H4M15 8h4"/></g>`,
   'i-drop': () =>
     html`<path fill="none" stroke="currentColor" stroke-width="2.7" stroke-linejoin="round" d="M16 3.5c5 6.4 8.4 10.6 8.4 15.5a8.4 8.4 0 0 1-16.8 0c0-4.9 3.4-9.1 8.4-15.5zM12 19.5a4.3 4.3 0 0 0 4 4.2" stroke-linecap="round"/>`,
   'i-book': () =>
@@ -87,6 +91,7 @@ const shapes = {
     html`<g class="line" stroke-width="2.7"><path d="M4 13v14h24V13M16 3v15M10.5 12.5L16 18l5.5-5.5"/></g>`,
   'i-note': () =>
     html`<g class="line" stroke-width="2.7"><path d="M5 27l1.5-6.5L22 5l5 5-15.5 15.5zM18.5 8.5l5 5"/></g>`,
+  'i-point': () => html`<path class="line" stroke-width="3" d="M5 27L26 6M12 5.500h14.500V20"/>`,
   'i-print': () =>
     html`<g class="line" stroke-width="2.6"><path d="M9 12V4h14v8M9 23H4V12h24v11h-5M9 19h14v9H9z"/></g>`,
   'i-on': () => html`<path class="line" stroke-width="3.2" d="M13 6l10 10-10 10"/>`,
@@ -94,6 +99,10 @@ const shapes = {
     html`<g class="line" stroke-width="2.6"><path d="M3 11h26v11H3zM8 11v4M13 11v6M18 11v4M23 11v6"/></g>`,
   'i-kind': () =>
     html`<g class="line" stroke-width="2.6"><path d="M16 3l6 3.500v7l-6 3.500l-6 -3.500v-7zM4 22h24M4 28h16"/></g>`,
+  'i-study': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M4 3v26h25M9.5 12h5M9.5 21h5M20.5 8h5M20.5 17h5"/></g><g class="blot"><circle cx="12" cy="12" r="2.6"/><circle cx="12" cy="21" r="2.6"/><circle cx="23" cy="8" r="2.6"/><circle cx="23" cy="17" r="2.6"/></g>`,
+  'i-history': () =>
+    html`<g class="line" stroke-width="2.6"><path d="M4 4v24h24M9.500 21l6-6 5 4 7-9.500"/></g>`,
   'i-erase': () =>
     html`<g class="line" stroke-width="2.8"><path d="M11 7h17v18H11L3 16zM15.5 12.5l7 7M22.5 12.5l-7 7"/></g>`,
 };
