@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'e41f2e9e2d08';
+const VERSION = 'f4b24c9fe179';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

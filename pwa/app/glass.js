@@ -53,6 +53,9 @@ export function watchGlass(page) {
     if (cancelled) tell();
   };
   on('pointerdown', (event) => {
+    // A picture is looked at with as many fingers as one likes; they are no palm and no drops.
+    pressed = null;
+    if (event.target.closest?.('[data-fingers]')) return;
     pressed = isFinger(event) ? event.target : null;
     if (!pressed) return;
     // The finger's own gap is asked before the contact is entered as the latest one.

@@ -9,7 +9,7 @@ import { put } from './transaction.js';
  * @typedef {import('./types.js').PhotoRow} PhotoRow
  */
 
-const NAMED = /"(?:photo|drawing)":"([0-9a-f]{64})"/g;
+const NAMED = /"(?:photo|drawing|good_photo|bad_photo)":"([0-9a-f]{64})"/g;
 
 /** Headings whose pictures a torque or a fit is read from; these come to the phone first. */
 const SPEC = /"heading":"(?:joint|kind|step)"/;
@@ -21,7 +21,7 @@ const SPEC = /"heading":"(?:joint|kind|step)"/;
 export function photosNamed(rows) {
   const found = new Map();
   for (const { text } of rows.filter(
-    (row) => row.text.includes('"photo"') || row.text.includes('"drawing"'),
+    (row) => row.text.includes('photo"') || row.text.includes('"drawing"'),
   )) {
     const stamp = /"stamp":"([0-9a-f-]{17})"/.exec(text)?.[1] ?? '';
     for (const [, sha] of text.matchAll(NAMED)) {

@@ -60,7 +60,7 @@ function Inspection({ one, criteria, measures, about }) {
   const word = t(`verdict.${one.verdict ?? 'none'}`);
   return html`<article class=${`look ${one.struck ? 'out' : ''}`}><${Icon} name=${one.struck ? 'i-strike' : icon} /><div>
     <h3><span>${word}</span><time datetime=${one.made}>${madeSays(one)}</time></h3>
-    <${Words} one=${one} criteria=${criteria} measures=${measures} /><${Shots} photos=${one.photos} />
+    <${Words} one=${one} criteria=${criteria} measures=${measures} /><${Shots} photos=${one.photos} about=${about} />
     ${one.struck ? html`<${Struck} struck=${one.struck} />` : html`<${StrikeLink} entry=${one.id} about=${about} what=${`${word}, ${day(one.made)}`} />`}</div></article>`;
 }
 

@@ -31,7 +31,7 @@ export function Notes({ of }) {
     (
       /** @type {any} */ note,
     ) => html`<li key=${note.id}><p class=${note.struck ? 'out' : ''}>${words(note)} <time class="soft" datetime=${note.made}>${madeSays(note)}</time></p>
-      <${Shots} photos=${note.photos} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
+      <${Shots} photos=${note.photos} about=${of.id} />${note.struck ? html`<${Struck} struck=${note.struck} />` : html`<${StrikeLink} entry=${note.id} about=${of.id} what=${words(note)} />`}</li>`,
   )}</ul>`;
 }
 

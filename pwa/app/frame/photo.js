@@ -3,7 +3,6 @@ import { useEffect, useState } from 'preact/hooks';
 import { Icon } from '../icons.js';
 import { t } from '../texts/index.js';
 import { html } from './html.js';
-import { Sheet } from './sheet.js';
 import { useStore } from './store.js';
 
 /**
@@ -11,7 +10,7 @@ import { useStore } from './store.js';
  * @param {string} sha
  * @returns {string | null | undefined}
  */
-function usePhoto(sha) {
+export function usePhoto(sha) {
   const store = useStore();
   const [address, setAddress] = useState(/** @type {string | null | undefined} */ (undefined));
   useEffect(() => {
@@ -35,25 +34,27 @@ function usePhoto(sha) {
   return address;
 }
 
-/**
- * One photo; pressing it opens it large.
- * @param {{sha: string, says?: string | null}} props
- */
-export function Photo({ sha, says }) {
+/** Where a photo stands large. @param {string} sha @param {string} [about] what it is a photo of */
+export const photoPath = (sha, about) =>
+  `/photo/${sha}${about ? `?about=${encodeURIComponent(about)}` : ''}`;
+
+/** A small photo, or that it is on its way. @param {{sha: string}} props */
+export function Thumb({ sha }) {
   const address = usePhoto(sha);
-  const [large, setLarge] = useState(false);
-  const words = says || t('photo');
-  if (!address) {
-    const what = address === null ? t('photo.coming') : '';
-    return html`<p class="coming" aria-busy=${String(address === undefined)}><${Icon} name="i-photo" /><span>${what}</span></p>`;
-  }
-  return html`<button type="button" class="press" aria-label=${t('photo.open', { says: words })} onClick=${() => setLarge(true)}>
-    <img src=${address} alt="" width="160" height="104" /></button>
-    ${large && html`<${Sheet} title=${words} className="large" onClose=${() => setLarge(false)}><img src=${address} alt=${words} /></${Sheet}>`}`;
+  if (address) return html`<img src=${address} alt="" width="160" height="104" />`;
+  const what = address === null ? t('photo.coming') : '';
+  return html`<span class="coming" aria-busy=${String(address === undefined)}><${Icon} name="i-photo" /><span>${what}</span></span>`;
 }
 
-/** @param {{photos?: {photo: string, says?: string | null}[]}} props */
-export function Shots({ photos = [] }) {
+/**
+ * One photo; pressing it opens it large, also one that has not come yet.
+ * @param {{sha: string, says?: string | null, about?: string}} props
+ */
+export const Photo = ({ sha, says, about }) =>
+  html`<a class="press" href=${photoPath(sha, about)} aria-label=${t('photo.open', { says: says || t('photo') })}><${Thumb} sha=${sha} /></a>`;
+
+/** @param {{photos?: {photo: string, says?: string | null}[], about?: string}} props */
+export function Shots({ photos = [], about }) {
   if (photos.length === 0) return null;
-  return html`<ul class="shots">${photos.map((one) => html`<li key=${one.photo}><${Photo} sha=${one.photo} says=${one.says} /></li>`)}</ul>`;
+  return html`<ul class="shots">${photos.map((one) => html`<li key=${one.photo}><${Photo} sha=${one.photo} says=${one.says} about=${about} /></li>`)}</ul>`;
 }
