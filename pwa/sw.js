@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'f4b24c9fe179';
+const VERSION = 'cd829e395ebd';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -340,6 +340,7 @@ const SCREEN_FILES = [
   '/app/screens/sets.js',
   '/app/screens/settings.js',
   '/app/screens/shelf.js',
+  '/app/screens/shells.js',
   '/app/screens/strike.js',
   '/app/screens/strip.js',
   '/app/screens/studies.js',
@@ -363,6 +364,8 @@ const SCREEN_FILES = [
   '/app/sets/read.js',
   '/app/sets/ready.js',
   '/app/sets/says.js',
+  '/app/sets/shells_form.js',
+  '/app/sets/shells_model.js',
   '/app/sets/standing.js',
   '/app/shelf/entries.js',
   '/app/shelf/on_shelf.js',
@@ -392,6 +395,7 @@ const SCREEN_FILES = [
   '/app/texts/ready_valves.js',
   '/app/texts/sets.js',
   '/app/texts/shelf.js',
+  '/app/texts/shells.js',
   '/app/texts/strip.js',
   '/app/texts/study.js',
   '/app/values.js',
@@ -418,8 +422,10 @@ const SCREEN_FILES = [
   '/trade/alike.js',
   '/trade/amounts.js',
   '/trade/assemblies.js',
+  '/trade/assignment.js',
   '/trade/beta.js',
   '/trade/both_ends.js',
+  '/trade/choosing.js',
   '/trade/compression_ratio.js',
   '/trade/dimension.js',
   '/trade/even_totals.js',

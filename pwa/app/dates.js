@@ -1,10 +1,13 @@
 /** Days and hours as the device writes them. */
 import { t } from './texts/index.js';
 
+const ONLY_DAY = /^\d{4}-\d{2}-\d{2}$/;
+
 /** @param {string | number | Date | null | undefined} made @returns {Date | null} */
 function dateOf(made) {
   if (made === null || made === undefined || made === '') return null;
-  const date = new Date(made);
+  // A day without an hour is a day of this place, not of Greenwich.
+  const date = new Date(ONLY_DAY.test(String(made)) ? `${made}T00:00` : made);
   return Number.isNaN(date.getTime()) ? null : date;
 }
 

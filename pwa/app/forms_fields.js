@@ -18,10 +18,10 @@ export function TextField({ id, label, value, onChange, hint, type = 'text', are
 }
 
 /**
- * @param {{id: string, label: string, value: string, onChange: (value: string) => void, hint?: string}} props
+ * @param {{id: string, label: string, value: string, onChange: (value: string) => void, hint?: string, signed?: boolean}} props
  */
-export function NumberField({ id, label, value, onChange, hint }) {
-  const wrong = troubleOf(value);
+export function NumberField({ id, label, value, onChange, hint, signed = false }) {
+  const wrong = troubleOf(value, signed);
   const described = hint || wrong ? `${id}-hint` : undefined;
   return html`<div class="field"><label for=${id}>${label}</label>
     <input id=${id} type="text" inputmode="decimal" autocomplete="off" value=${value} aria-invalid=${wrong ? 'true' : undefined}
@@ -29,11 +29,11 @@ export function NumberField({ id, label, value, onChange, hint }) {
     ${wrong ? html`<p class="wrong" id=${described}><${Icon} name="i-caution" />${wrong}</p>` : hint && html`<p class="hint" id=${described}>${hint}</p>`}</div>`;
 }
 
-/** @param {string} typed why it is no number, or nothing */
-function troubleOf(typed) {
+/** Why it is no number, or nothing. @param {string} typed @param {boolean} signed */
+function troubleOf(typed, signed) {
   if (!typed.trim()) return '';
   try {
-    parseNumber(typed);
+    parseNumber(typed, { signed });
     return '';
   } catch (error) {
     const two = /** @type {any} */ (error).code === 'number-two-meanings';
@@ -42,9 +42,15 @@ function troubleOf(typed) {
 }
 
 /** A typed number as it is kept, or null. @param {string} typed */
-export function numberOf(typed) {
-  if (!typed?.trim() || troubleOf(typed)) return null;
-  return parseNumber(typed);
+export const numberOf = (typed) => keptOf(typed, false);
+
+/** The same, which may stand below zero. @param {string} typed */
+export const signedOf = (typed) => keptOf(typed, true);
+
+/** @param {string} typed @param {boolean} signed */
+function keptOf(typed, signed) {
+  if (!typed?.trim() || troubleOf(typed, signed)) return null;
+  return parseNumber(typed, { signed });
 }
 
 /**

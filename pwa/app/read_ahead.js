@@ -17,6 +17,7 @@ const readings = {
     return found.says === 'thing' && thing?.here ? pathOf(/** @type {any} */ (thing)) : path;
   },
   part: (store, { id }, path) => store.partSlice(id).then(() => path),
+  instrument: (store, { id }, path) => store.partSlice(id).then(() => path),
   holder: (store, { id }, path) => store.holderSlice(id).then(() => path),
 };
 

@@ -98,11 +98,11 @@ def test_a_kind_is_renamed_from_one_of_its_parts(open_bench: Opener) -> None:
 
 
 def test_a_wrench_shows_what_was_written_of_it_before(workshop: Garage, open_bench: Opener) -> None:
-    page = open_bench(BENCH, f"/wrench/{WRENCH}")
+    page = open_bench(BENCH, f"/wrench/{WRENCH}/edit")
     page.get_by_label("Name").fill("Long wrench")
     act(page)
-    expect(page.get_by_role("heading", level=1)).not_to_have_text("Wrench")
-    page.goto(f"{workshop.address}/wrench/{WRENCH}")
+    expect(page.get_by_role("heading", level=1)).to_have_text("Long wrench")
+    page.goto(f"{workshop.address}/wrench/{WRENCH}/edit")
     page.locator(".fold summary").click()
     expect(page.get_by_text("Name was Long click wrench")).to_be_visible()
 

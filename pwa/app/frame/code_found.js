@@ -9,9 +9,10 @@ import { dueSays } from './facts.js';
 import { html } from './html.js';
 import { codeGroups, Panel } from './told.js';
 
+const RECORDS = ['holder', 'joint', 'wrench', 'instrument'];
+
 /** The address of a thing. @param {{heading: string, id: string}} thing */
-export const pathOf = ({ heading, id }) =>
-  `/${heading === 'holder' ? 'holder' : heading === 'joint' ? 'joint' : 'part'}/${id}`;
+export const pathOf = ({ heading, id }) => `/${RECORDS.includes(heading) ? heading : 'part'}/${id}`;
 
 /** Sent out and not come back, as far as anybody said. @param {{found: any}} props */
 function Away({ found }) {
@@ -22,16 +23,24 @@ function Away({ found }) {
     <${Act} href=${`/back/${thing.id}`} label=${t('code.away.back')} second=${t('code.away.second')} /></div>`;
 }
 
+/** What is said of what nobody judges. @type {Record<string, string>} */
+const NOUNS = { holder: 'code.holder', wrench: 'code.wrench', instrument: 'code.instrument' };
+
+/** @type {Record<string, string>} */
+const marks = { holder: 'i-bin', wrench: 'i-wrench', instrument: 'i-gauge' };
+
+/** @param {{heading: string}} thing */
+export const markOf = ({ heading }) => marks[heading] ?? 'i-part';
+
 /** @param {{found: any}} props */
 function Thing({ found }) {
   const [thing] = found.things;
   if (thing.away.length > 0) return html`<${Away} found=${found} />`;
-  const icon = thing.heading === 'holder' ? 'i-bin' : 'i-part';
-  const verdict = thing.verdict
-    ? t(`verdict.${thing.verdict}`)
-    : t(thing.heading === 'holder' ? 'code.holder' : 'verdict.none');
+  const verdict = t(
+    thing.verdict ? `verdict.${thing.verdict}` : (NOUNS[thing.heading] ?? 'verdict.none'),
+  );
   const label = html`${t('scan.open')} <span class="fig">${codeGroups(found.code)}</span>`;
-  return html`<div class="about"><${Icon} name=${icon} /><span><b>${thing.here ? thing.name || t('record.nameless') : t('here')}</b>${verdict}</span></div>
+  return html`<div class="about"><${Icon} name=${markOf(thing)} /><span><b>${thing.here ? thing.name || t('record.nameless') : t('here')}</b>${verdict}</span></div>
     <${Act} href=${pathOf(thing)} label=${label} second=${thing.here ? t('scan.open.record') : t('here.part')} />`;
 }
 

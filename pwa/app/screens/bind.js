@@ -5,6 +5,7 @@ import { code as codeView } from '../../views/code.js';
 import { find } from '../../views/find.js';
 import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
+import { markOf, pathOf } from '../frame/code_found.js';
 import {
   Act,
   Code,
@@ -21,6 +22,9 @@ import {
 import { Press } from '../press.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
+
+/** What a label is stuck on. */
+const LABELLED = ['part', 'holder', 'wrench', 'instrument'];
 
 /** @param {any} props */
 export function screen({ params, store, go }) {
@@ -48,7 +52,7 @@ export function screen({ params, store, go }) {
     if (!(await keep([entry]))) return false;
     feedback('kept');
     say(t('form.kept', { name: picked.name }));
-    go(`/${picked.heading}/${picked.id}`, { replace: true });
+    go(pathOf(picked), { replace: true });
     return true;
   };
   return html`<${Page} title=${title} back=${back} quiet><div class="left form"><h1 tabindex="-1">${title}</h1><div class="about"><${Code} code=${found.code} /></div>
@@ -57,7 +61,7 @@ export function screen({ params, store, go }) {
       hits.length > 0 &&
       html`<div class="sheet pick" role="group" aria-label=${title}>${hits.map(
         (/** @type {any} */ hit) => html`<${Press} key=${hit.id} class="row"
-      aria-pressed=${String(hit.id === picked?.id)} onPress=${() => setPicked(hit)}><${Icon} name=${hit.heading === 'holder' ? 'i-bin' : 'i-part'} /><span class="says"><b>${hit.name}</b></span></${Press}>`,
+      aria-pressed=${String(hit.id === picked?.id)} onPress=${() => setPicked(hit)}><${Icon} name=${markOf(hit)} /><span class="says"><b>${hit.name}</b></span></${Press}>`,
       )}</div>`
     }
     ${query.trim() && !hits.length && html`<${Missing} says=${t('bind.nothing', { query })} />`}
@@ -68,7 +72,7 @@ export function screen({ params, store, go }) {
 /** @param {any[]} rows @param {string} query */
 function hitsOf(rows, query) {
   const found = find(
-    rows.filter((row) => row.heading === 'part' || row.heading === 'holder'),
+    rows.filter((row) => LABELLED.includes(row.heading)),
     query,
   );
   return found.groups.flatMap((/** @type {any} */ group) => group.hits).slice(0, 10);

@@ -17,15 +17,17 @@ const icons = {
   holder: 'i-bin',
   joint: 'i-star',
   wrench: 'i-wrench',
+  instrument: 'i-gauge',
   step: 'i-hold',
   donor: 'i-box',
   build: 'i-box',
 };
 
+const RECORDED = ['part', 'holder', 'joint', 'wrench', 'instrument'];
+
 /** Things without a record of their own open the form that changes them. @param {any} hit */
 function aimOf(hit) {
-  if (['part', 'holder', 'joint'].includes(hit.heading)) return pathOf(hit);
-  if (hit.heading === 'wrench') return `/wrench/${hit.id}`;
+  if (RECORDED.includes(hit.heading)) return pathOf(hit);
   return ['donor', 'build'].includes(hit.heading) ? `/edit/${hit.id}` : undefined;
 }
 

@@ -1,6 +1,7 @@
 /** Reasons: strike out, accept, next pass though not whole, loosen. Both lines stay readable. */
 
 import { feedback } from '../feedback.js';
+import { pathOf } from '../frame/code_found.js';
 import { html, Missing, Page, say, Wait } from '../frame/index.js';
 import * as drafts from '../run/drafts.js';
 import { capital, listed, named, passSays, written } from '../run/figures.js';
@@ -20,7 +21,7 @@ const words = (keys, facts) => keys.map((key) => t(`reason.${key}`, facts));
 /** A fact that is no pull: an inspection, a place, a note. @param {any} props */
 function OfFact({ params, store, back }) {
   const { keep, trouble } = useKeep(store);
-  const home = params.about ? `/part/${params.about}` : '/';
+  const home = params.about ? pathOf({ heading: params.of ?? 'part', id: params.about }) : '/';
   const strike = async (/** @type {string} */ reason) => {
     if (!(await keep([drafts.strikeOut(params.entry, reason)]))) return false;
     feedback('kept');

@@ -1,8 +1,9 @@
 /** Which wrench is in the hand: those that take the target first, each with its range and its age. */
 
 import { useState } from 'preact/hooks';
-import { daysSince } from '../dates.js';
+import { calibration } from '../../views/calibration.js';
 import { Act, html, Icon, Key, Wait } from '../frame/index.js';
+import { calibratedSays, today } from '../instruments/says.js';
 import { Press } from '../press.js';
 import { written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
@@ -58,7 +59,7 @@ export function wrenchSays(wrench) {
     wrench.least && wrench.unit ? written({ value: wrench.least, unit: wrench.unit }) : '';
   const most = wrench.most && wrench.unit ? written({ value: wrench.most, unit: wrench.unit }) : '';
   const why = wrench.why ? t(`wrench.${wrench.why}`, { least, most }) : '';
-  return [why || range(least, most), permitted(wrench), age(wrench)].filter(Boolean);
+  return [why || range(least, most), permitted(wrench), aged(wrench)].filter(Boolean);
 }
 
 /** @param {string} least @param {string} most */
@@ -75,7 +76,4 @@ function permitted(wrench) {
 }
 
 /** @param {any} wrench */
-function age(wrench) {
-  const days = daysSince(wrench.calibrated);
-  return days === null ? t('wrench.not-calibrated') : t('wrench.calibrated', { n: days });
-}
+const aged = (wrench) => calibratedSays(calibration(wrench.calibrated, null, today()));

@@ -40,6 +40,8 @@ export const texts = {
   'type.again': 'Type it again',
   'code.title': 'Label',
   'code.holder': 'holder',
+  'code.wrench': 'wrench',
+  'code.instrument': 'instrument',
   'code.short.thing': 'Label',
   'code.short.blank': 'Blank label',
   'code.short.retired': 'Retired label',

@@ -100,6 +100,7 @@ export const texts = {
   'heading.touch': 'Touch',
   'heading.loosening': 'Loosening',
   'heading.wrench': 'Wrench',
+  'heading.instrument': 'Instrument',
   'heading.strike-out': 'Strike-out',
   devices: 'Devices',
   'devices.this': 'This device.',
