@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'cd829e395ebd';
+const VERSION = '90e049d5fca1';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -235,6 +235,7 @@ const SCREEN_FILES = [
   '/app/inspect/piece.js',
   '/app/inspect/pieces.js',
   '/app/inspect/plate.js',
+  '/app/inspect/read.js',
   '/app/inspect/readings.js',
   '/app/inspect/says.js',
   '/app/inspect/take_photo.js',
@@ -252,6 +253,7 @@ const SCREEN_FILES = [
   '/app/joint_form/plausible.js',
   '/app/joint_form/shape.js',
   '/app/joint_form/tool.js',
+  '/app/kinds/example.js',
   '/app/kinds/fields.js',
   '/app/kinds/form.js',
   '/app/kinds/ready.js',
@@ -364,8 +366,11 @@ const SCREEN_FILES = [
   '/app/sets/read.js',
   '/app/sets/ready.js',
   '/app/sets/says.js',
+  '/app/sets/shells_entries.js',
   '/app/sets/shells_form.js',
   '/app/sets/shells_model.js',
+  '/app/sets/shells_readings.js',
+  '/app/sets/shells_stock.js',
   '/app/sets/standing.js',
   '/app/shelf/entries.js',
   '/app/shelf/on_shelf.js',

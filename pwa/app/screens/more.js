@@ -22,6 +22,7 @@ const groups = [
     'bench',
     [
       ['wrenches', '/wrenches', 'i-wrench'],
+      ['studies', '/studies', 'i-study'],
       ['workings', '/workings', 'i-workings'],
       ['labels', '/labels', 'i-print'],
     ],
