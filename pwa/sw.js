@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '90e049d5fca1';
+const VERSION = 'a9b9f294d07e';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -61,6 +61,14 @@ export function finite(number, what) {
 }
 
 /**
+ * Several amounts are numbers, each of them, before any one is judged.
+ * @param {Record<string, number>} listed by what they are called
+ */
+export function numbers(listed) {
+  for (const [what, number] of Object.entries(listed)) finite(number, what);
+}
+
+/**
  * The number, if it is above zero.
  * @param {number} number
  * @param {string} what

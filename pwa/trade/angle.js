@@ -1,6 +1,6 @@
 /** Torque plus angle: what a turn of the fastener after the snug torque does. */
 import { TradeError } from '../errors.js';
-import { aboveZero, share, TooLarge } from './amounts.js';
+import { aboveZero, numbers, share, TooLarge } from './amounts.js';
 
 const MOST_TURNS = 100;
 
@@ -23,6 +23,7 @@ function shareOfJoint(jointShare_) {
  * @param {number} angleDegrees
  */
 export function travel(pitchMm, angleDegrees) {
+  numbers({ pitch: pitchMm, angle: angleDegrees });
   const step = aboveZero(pitchMm, 'pitch');
   const turns = aboveZero(angleDegrees, 'angle') / 360;
   if (turns > MOST_TURNS) throw new TooLarge({ what: 'angle' });
@@ -46,6 +47,7 @@ export function stretchByAngle(pitchMm, angleDegrees, ofJoint) {
  * @param {number} [ofJoint]
  */
 export function angleByStretch(stretchMm, pitchMm, ofJoint = 0) {
+  numbers({ stretch: stretchMm, pitch: pitchMm });
   const longer = aboveZero(stretchMm, 'stretch');
   const step = aboveZero(pitchMm, 'pitch');
   return (360 * longer) / (1 - shareOfJoint(ofJoint)) / step;
@@ -57,6 +59,7 @@ export function angleByStretch(stretchMm, pitchMm, ofJoint = 0) {
  * @param {number} jointNPerMm
  */
 export function jointShare(boltNPerMm, jointNPerMm) {
+  numbers({ 'stiffness of the bolt': boltNPerMm, 'stiffness of the joint': jointNPerMm });
   const own = aboveZero(boltNPerMm, 'stiffness of the bolt');
   return own / (own + aboveZero(jointNPerMm, 'stiffness of the joint'));
 }

@@ -41,8 +41,8 @@ export class RatioTooSmall extends TradeError {
  * @param {number} clearanceVolumeCm3
  */
 export function ratio(sweptCm3, clearanceVolumeCm3) {
-  const volume = room(finite(clearanceVolumeCm3, 'amount'));
-  return 1 + aboveZero(sweptCm3, 'swept volume') / volume;
+  finite(clearanceVolumeCm3, 'amount');
+  return 1 + aboveZero(sweptCm3, 'swept volume') / room(clearanceVolumeCm3);
 }
 
 /**

@@ -1,6 +1,7 @@
 /** Lengths at 20 °C, the temperature every size is stated at, and at any other. */
 import { TradeError } from '../errors.js';
 import { aboveZero, finite, notBelowZero } from './amounts.js';
+import { convert } from './units.js';
 
 export const REFERENCE_C = 20;
 /** Material → µm per metre and kelvin; typical figures from memory, no authority. */
@@ -124,7 +125,8 @@ export function clearanceAt(clearanceMm, boreMm, boreExpansionPerK, innerExpansi
  * @param {number} expansionPerK
  */
 function growth(temperatureC, expansionPerK) {
-  if (!(finite(temperatureC, 'temperature') >= -100 && temperatureC <= 400)) {
+  convert(temperatureC, '°C', '°C');
+  if (!(temperatureC >= -100 && temperatureC <= 400)) {
     throw new TemperatureBeyond({ temperature: temperatureC });
   }
   return 1 + alpha(expansionPerK) * (temperatureC - REFERENCE_C);

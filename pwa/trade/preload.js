@@ -1,7 +1,7 @@
 /** Preload of a bolt: its band from one torque, its share of proof, its limit in tightening. */
 import { TradeError } from '../errors.js';
 import { many } from './alike.js';
-import { aboveZero, count, share as shareOf } from './amounts.js';
+import { aboveZero, count, numbers, share as shareOf } from './amounts.js';
 import { classOf, loads, yieldStressMpa } from './strength.js';
 import { pitchDiameterMm, rootDiameterMm } from './thread.js';
 import { friction, nutFactor, preloadByNutFactor } from './torque_form.js';
@@ -32,6 +32,7 @@ export class WaistTooWide extends TradeError {
  *   diameterMm: number}} given
  */
 export function band({ torqueNm, wrenchDeviation, nutFactorLow, nutFactorHigh, diameterMm }) {
+  numbers({ torque: torqueNm, diameter: diameterMm });
   const off = shareOf(wrenchDeviation, 'wrench deviation');
   const low = nutFactor(nutFactorLow, 'lower nut factor');
   const high = nutFactor(nutFactorHigh, 'upper nut factor');
@@ -50,6 +51,7 @@ export function band({ torqueNm, wrenchDeviation, nutFactorLow, nutFactorHigh, d
  * @param {{torqueNm: number, diameterMm: number, nutFactorAssumed: number, nutFactorActual: number}} given
  */
 export function change({ torqueNm, diameterMm, nutFactorAssumed, nutFactorActual }) {
+  numbers({ torque: torqueNm, diameter: diameterMm });
   return Object.freeze({
     assumed_N: preloadByNutFactor(torqueNm, nutFactorAssumed, diameterMm),
     actual_N: preloadByNutFactor(torqueNm, nutFactorActual, diameterMm),

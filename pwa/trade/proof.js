@@ -4,7 +4,7 @@
  * its source and never as authority. Pressures in kPa, times in seconds.
  */
 import { many } from './alike.js';
-import { aboveZero, count, notBelowZero, share as shareOf } from './amounts.js';
+import { aboveZero, count, notBelowZero, numbers, share as shareOf } from './amounts.js';
 import {
   GaugesCrossed,
   LimitsCrossed,
@@ -39,6 +39,7 @@ const ROUNDING = 1e-9;
  * @param {number} heldKpa
  */
 export function leakage(suppliedKpa, heldKpa) {
+  numbers({ supply: suppliedKpa, 'cylinder pressure': heldKpa });
   aboveZero(suppliedKpa, 'supply');
   notBelowZero(heldKpa, 'cylinder pressure');
   if (heldKpa > suppliedKpa * (1 + ROUNDING)) throw new GaugesCrossed();

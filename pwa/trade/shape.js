@@ -116,6 +116,7 @@ function spread(listed) {
 /** @param {readonly number[]} plane */
 function diameters(plane) {
   if (many(plane, 'plane').length < 2) throw new TooFewDirections();
+  for (const each of plane) finite(each, 'diameter');
   return plane.map((each) => aboveZero(each, 'diameter'));
 }
 

@@ -1,6 +1,6 @@
 /** How far a bolt stretches under load, section by section, and the load from its stretch. */
 import { many } from './alike.js';
-import { aboveZero, count, notBelowZero } from './amounts.js';
+import { aboveZero, count, notBelowZero, numbers } from './amounts.js';
 import { stressAreaMm2 } from './thread.js';
 
 /** @typedef {import('./thread.js').Thread} Thread */
@@ -25,6 +25,7 @@ export function give(sections) {
  * @param {readonly Section[]} sections
  */
 export function stretch(loadN, modulusMpa, sections) {
+  numbers({ load: loadN, modulus: modulusMpa });
   const strain = aboveZero(loadN, 'load') / aboveZero(modulusMpa, 'modulus');
   return strain * give(sections);
 }
@@ -36,6 +37,7 @@ export function stretch(loadN, modulusMpa, sections) {
  * @param {readonly Section[]} sections
  */
 export function load(stretchMm, modulusMpa, sections) {
+  numbers({ stretch: stretchMm, modulus: modulusMpa });
   const pull = aboveZero(stretchMm, 'stretch') * aboveZero(modulusMpa, 'modulus');
   return pull / give(sections);
 }

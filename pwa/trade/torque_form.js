@@ -1,6 +1,6 @@
 /** Between torque and preload: the nut-factor form, and the long forms with both frictions. */
 import { TradeError } from '../errors.js';
-import { aboveZero, finite, notBelowZero } from './amounts.js';
+import { aboveZero, finite, notBelowZero, numbers } from './amounts.js';
 import { pitchDiameterMm } from './thread.js';
 
 /** @typedef {import('./thread.js').Thread} Thread */
@@ -63,6 +63,7 @@ export function nutFactor(number, what = 'nut factor') {
  * @param {number} diameterMm
  */
 export function torqueByNutFactor(preloadN, factor, diameterMm) {
+  numbers({ preload: preloadN, diameter: diameterMm });
   const arm = nutFactor(factor) * aboveZero(diameterMm, 'diameter');
   return (arm * aboveZero(preloadN, 'preload')) / 1000;
 }
@@ -74,6 +75,7 @@ export function torqueByNutFactor(preloadN, factor, diameterMm) {
  * @param {number} diameterMm
  */
 export function preloadByNutFactor(torqueNm, factor, diameterMm) {
+  numbers({ torque: torqueNm, diameter: diameterMm });
   const arm = nutFactor(factor) * aboveZero(diameterMm, 'diameter');
   return (aboveZero(torqueNm, 'torque') * 1000) / arm;
 }
@@ -98,14 +100,26 @@ export function screwOf(thread, meanBearingDiameterMm) {
  * @param {number} holeMm
  */
 export function meanBearingDiameter(outsideMm, holeMm) {
+  numbers({ 'outside diameter': outsideMm, hole: holeMm });
   aboveZero(outsideMm, 'outside diameter');
   notBelowZero(holeMm, 'hole');
   if (holeMm >= outsideMm) throw new HoleTooLarge();
   return (outsideMm + holeMm) / 2;
 }
 
-/** @param {Friction} rub */
-function rubbing({ thread, underHead }) {
+/**
+ * Everything a number, and the friction possible, before any one amount is judged.
+ * @param {Record<string, number>} amount
+ * @param {Screw} screw
+ * @param {Friction} rub
+ */
+function checked(amount, screw, { thread, underHead }) {
+  numbers({
+    ...amount,
+    'pitch diameter': screw.pitchDiameterMm,
+    lead: screw.leadMm,
+    'mean bearing diameter': screw.meanBearingDiameterMm,
+  });
   friction(thread, 'friction in the thread');
   friction(underHead, 'friction under the head');
 }
@@ -115,7 +129,6 @@ function rubbing({ thread, underHead }) {
  * @type {(screw: Screw, rub: Friction) => number}
  */
 function arm(screw, rub) {
-  rubbing(rub);
   const half = screw.halfAngleDegrees ?? FLANK_DEGREES;
   const flank = friction(half, 'half angle of the flanks', STEEPEST_FLANK_DEGREES);
   const middle = aboveZero(screw.pitchDiameterMm, 'pitch diameter');
@@ -128,7 +141,6 @@ function arm(screw, rub) {
 
 /** @type {(screw: Screw, rub: Friction) => number} */
 function guideArm(screw, rub) {
-  rubbing(rub);
   const lead = aboveZero(screw.leadMm, 'lead');
   const flanks = (rub.thread * aboveZero(screw.pitchDiameterMm, 'pitch diameter')) / Math.sqrt(3);
   const bearing = aboveZero(screw.meanBearingDiameterMm, 'mean bearing diameter');
@@ -141,8 +153,10 @@ function guideArm(screw, rub) {
  * @param {Screw} screw
  * @param {Friction} rub
  */
-export const torqueByFriction = (preloadN, screw, rub) =>
-  (aboveZero(preloadN, 'preload') * arm(screw, rub)) / 1000;
+export function torqueByFriction(preloadN, screw, rub) {
+  checked({ preload: preloadN }, screw, rub);
+  return (aboveZero(preloadN, 'preload') * arm(screw, rub)) / 1000;
+}
 
 /**
  * The way back of torqueByFriction.
@@ -150,8 +164,10 @@ export const torqueByFriction = (preloadN, screw, rub) =>
  * @param {Screw} screw
  * @param {Friction} rub
  */
-export const preloadByFriction = (torqueNm, screw, rub) =>
-  (aboveZero(torqueNm, 'torque') * 1000) / arm(screw, rub);
+export function preloadByFriction(torqueNm, screw, rub) {
+  checked({ torque: torqueNm }, screw, rub);
+  return (aboveZero(torqueNm, 'torque') * 1000) / arm(screw, rub);
+}
 
 /**
  * T = F (0.159155 P + 0.577350 µ d2 + µk Dkm/2): the long form with the small term left out.
@@ -160,8 +176,10 @@ export const preloadByFriction = (torqueNm, screw, rub) =>
  * @param {Screw} screw
  * @param {Friction} rub
  */
-export const torqueByGuide = (preloadN, screw, rub) =>
-  (aboveZero(preloadN, 'preload') * guideArm(screw, rub)) / 1000;
+export function torqueByGuide(preloadN, screw, rub) {
+  checked({ preload: preloadN }, screw, rub);
+  return (aboveZero(preloadN, 'preload') * guideArm(screw, rub)) / 1000;
+}
 
 /**
  * The way back of torqueByGuide.
@@ -169,5 +187,7 @@ export const torqueByGuide = (preloadN, screw, rub) =>
  * @param {Screw} screw
  * @param {Friction} rub
  */
-export const preloadByGuide = (torqueNm, screw, rub) =>
-  (aboveZero(torqueNm, 'torque') * 1000) / guideArm(screw, rub);
+export function preloadByGuide(torqueNm, screw, rub) {
+  checked({ torque: torqueNm }, screw, rub);
+  return (aboveZero(torqueNm, 'torque') * 1000) / guideArm(screw, rub);
+}

@@ -1,5 +1,5 @@
 /** Units: amounts in words of closed lists, converted exactly, shown without losing a digit. */
-import { count, finite } from './amounts.js';
+import { count, finite, TooLarge } from './amounts.js';
 import { decimal, exact, float, product, ratioOf, roundedRatio, sum } from './exact.js';
 import { parseNumber } from './number.js';
 import { BelowAbsoluteZero, NumberUnclear, UnitsDiffer, UnitUnknown } from './unit_errors.js';
@@ -15,6 +15,7 @@ export { parseNumber, UNIT_WORDS };
 export const TORQUE_WORDS = Object.freeze(Object.keys(UNIT_WORDS.torque));
 
 const LEAST_DECIMALS = /** @type {Record<string, number>} */ ({ torque: 1 });
+const MOST_DECIMALS = 100;
 const KEPT = /^-?[0-9]*\.?[0-9]*$/;
 const NOUGHT = Object.freeze({ up: 0n, down: 1n });
 // A float of the absolute zero may stand a hair below it.
@@ -142,6 +143,7 @@ export function shown(amount, to) {
  * @param {number} decimals
  */
 export function rounded(amount, decimals) {
-  count(decimals, 'decimals');
+  if (count(decimals, 'decimals') > MOST_DECIMALS)
+    throw new TooLarge({ what: 'number of decimals' });
   return roundedRatio(exact(finite(amount, 'amount')), decimals);
 }

@@ -109,6 +109,7 @@ export function within(off, share) {
  * @param {number} share
  */
 export function applied(settingNm, share) {
+  finite(settingNm, 'setting');
   const part = checkedShare(share);
   aboveZero(settingNm, 'setting');
   return Object.freeze({ low_N_m: settingNm / (1 + part), high_N_m: settingNm / (1 - part) });

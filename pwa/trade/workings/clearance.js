@@ -117,7 +117,7 @@ function windowOf(given) {
 export const CLEARANCE = {
   name: 'clearance',
   formula:
-    'clearance = bore − shaft; U = 2 × √(u_bore² + u_shaft²); inside when at least U away from both ends',
+    'clearance = bore − shaft; U = √(U of bore² + U of shaft²); inside when at least U away from both ends',
   source:
     'Sure to: JCGM 100:2008 (GUM), 5.1.2. Verdict: decision rule of ISO 14253-1, quoted from memory. The window is the owner’s. What is usual: common practice, no source.',
   asks: [

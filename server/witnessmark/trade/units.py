@@ -29,6 +29,7 @@ R = TypeVar("R")
 UNIT_WORDS = unit_words.UNIT_WORDS
 TORQUE_WORDS = tuple(UNIT_WORDS["torque"])
 LEAST_DECIMALS = {"torque": 1}
+MOST_DECIMALS = 100
 parse_number = number.parse_number
 
 _QUANTITY = {word: quantity for quantity, words in UNIT_WORDS.items() for word in words}
@@ -191,16 +192,18 @@ def shown(measured: Measured, to: str) -> str:
 def rounded(amount: Fraction | float, decimals: int) -> str:
     """The amount as plain decimal text with so many decimals, rounded half away from zero.
 
-    raises: NotANumber, NotACount.
+    raises: NotANumber, NotACount, TooLarge beyond 100 decimals.
     source: definition
     >>> rounded(0.125, 2), rounded(-0.4, 0)
     ('0.13', '0')
     """
-    amounts.count(decimals, "decimals")
+    places = amounts.count(decimals, "decimals")
+    if places > MOST_DECIMALS:
+        raise amounts.TooLarge(what="number of decimals")
     exact = amount if isinstance(amount, Fraction) else Fraction(amounts.finite(amount, "amount"))
-    steps = int(abs(exact) * 10**decimals + Fraction(1, 2))
-    digits = str(steps).rjust(decimals + 1, "0")
-    text = f"{digits[: len(digits) - decimals]}.{digits[len(digits) - decimals :]}".rstrip(".")
+    steps = int(abs(exact) * 10**places + Fraction(1, 2))
+    digits = str(steps).rjust(places + 1, "0")
+    text = f"{digits[: len(digits) - places]}.{digits[len(digits) - places :]}".rstrip(".")
     return f"-{text}" if exact < 0 and steps else text
 
 
