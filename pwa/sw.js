@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'a9b9f294d07e';
+const VERSION = '11353c80f199';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

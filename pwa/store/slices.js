@@ -62,6 +62,12 @@ async function donor(reader, id) {
   await reader.all(parts.flatMap((one) => ends(one, 'of-kind')));
 }
 
+/** A kind, all parts of it, and the donors they came from. @param {Reader} reader @param {string} id */
+async function kind(reader, id) {
+  const [, parts] = await Promise.all([reader.get(id), reader.linked(id, 'of-kind')]);
+  await reader.all(parts.flatMap((one) => ends(one, 'from-donor')));
+}
+
 /** @param {Reader} reader @param {string} id */
 async function part(reader, id) {
   const [found, joints] = await Promise.all([
@@ -109,7 +115,7 @@ async function joint(reader, id) {
 }
 
 /** @type {Readonly<Record<string, (reader: Reader, id: string) => Promise<void>>>} */
-const BY_HEADING = Object.freeze({ part, holder, joint, donor });
+const BY_HEADING = Object.freeze({ part, holder, joint, donor, kind });
 
 /** @param {Reader} reader @param {string} code */
 async function code(reader, code) {
@@ -153,6 +159,8 @@ export function slices(core) {
     jointSlice: (id) => about('joint', id),
     /** A donor, the parts that came from it, and their kinds. @param {string} id */
     donorSlice: (id) => about('donor', id),
+    /** A kind, all parts of it, and the donors they came from. @param {string} id */
+    kindSlice: (id) => about('kind', id),
     /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
     /** A slice of a part, holder or joint that was read already and still holds, or null. @param {string} heading @param {string} id */

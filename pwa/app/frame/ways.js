@@ -63,6 +63,10 @@ const WorkWay = ({ id }) =>
 const KindWay = ({ kind }) =>
   html`<${Key} className="second-act press wide" href=${`/kind/${kind.id}`} icon="i-kind" label=${t('way.kind', { name: kind.name ?? '' })} />`;
 
+/** What was found on it over time. @param {{id: string}} props */
+const HistoryWay = ({ id }) =>
+  html`<${Key} className="second-act press wide" href=${`/history/part/${id}`} icon="i-history" label=${t('way.history')} />`;
+
 /** @param {{part: any}} props */
 export function PartWays({ part }) {
   const { id } = part;
@@ -70,7 +74,7 @@ export function PartWays({ part }) {
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
     <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
-    <${FitWay} id=${id} />${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
+    <${HistoryWay} id=${id} /><${FitWay} id=${id} />${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
 }
 
 /** @param {{holder: any}} props */

@@ -29,7 +29,7 @@ export function screen({ params, store }) {
     <${Dock}><${Act} href=${`/strip?donor=${donor.id}`} label=${t('donor.strip')} second=${t('donor.strip.second', { n })} /></${Dock}></div>
     <div class="right"><div class="sect"><h2>${t('donor.came')}</h2></div><${Came} rows=${donor.rows} />
     <${Notes} of=${donor} />
-    <div class="pair">${unseen && html`<${Key} className="second-act press wide" href=${`/inspect/${unseen.id}`} icon="i-find" label=${t('donor.inspect', { name: unseen.name ?? '' })} />`}<${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
+    <div class="pair">${unseen && html`<${Key} className="second-act press wide" href=${`/inspect/${unseen.id}`} icon="i-find" label=${t('donor.inspect', { name: unseen.name ?? '' })} />`}<${Key} href=${`/history/donor/${donor.id}`} icon="i-history" label=${t('way.history')} /><${Key} href=${`/edit/${donor.id}`} icon="i-type" label=${t('way.edit')} /></div></div></${Page}>`;
 }
 
 /** @param {{donor: any}} props */

@@ -55,7 +55,7 @@ function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
   const why = whyNot(name, fields, shown);
   return html`<${Page} title=${title} back=${BACK} quiet><div class="left form">
     <h1 tabindex="-1">${title}</h1>
-    ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} /><${OnShelf} store=${store} kind=${subject.id} />`}
+    ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} /><${OnShelf} store=${store} kind=${subject.id} /><${Key} href=${`/history/kind/${subject.id}`} icon="i-history" label=${t('way.history')} />`}
     <${Form} ...${{ subject, kinds, shown, change }} />
     ${subject && html`<${Before} heading="kind" lost=${lost(subject)} />`}
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>

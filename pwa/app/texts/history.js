@@ -1,0 +1,98 @@
+/** Words of the histories of parts, kinds and donors. */
+import { addTexts } from './index.js';
+
+export const texts = {
+  'history.title': 'History: {name}',
+  'history.found': 'What was found',
+  'history.lines': { one: '{n} line', other: '{n} lines' },
+  'history.older': { one: 'Show {n} older line', other: 'Show {n} older lines' },
+  'history.looked': 'Looked at, no verdict',
+  'history.reading': 'Reading',
+  'history.sent': 'Sent to {to}',
+  'history.returned': 'Back from the machine shop',
+  'history.returned.verdict': 'Back from the machine shop: {verdict}',
+  'history.stands': 'stands now',
+  'history.struck': 'struck out',
+  'history.own': 'this device',
+  'history.other': 'another device',
+  'history.bad': 'not good: {what}',
+  'history.none': 'Nobody has inspected it yet.',
+  'history.none.then':
+    'Each inspection, verdict and reading gathers here, with who found it on which device.',
+  'history.inspect': 'Inspect it',
+  'history.part': 'Its record',
+  'history.kind': 'All of its kind',
+  'history.donor': 'All of {name}',
+  'history.record': 'Open the record',
+  'history.kind.record': 'Open the kind',
+  'history.sizes': 'Readings over time',
+  'history.sizes.none': 'Nothing has been read of: {names}.',
+  'history.measure.none':
+    'The kind does not say yet what to measure. Then readings are drawn here.',
+  'history.plot': {
+    one: '{name} over time: {n} reading, {from}',
+    other: '{name} over time: {n} readings, {from} to {to}',
+  },
+  'history.last': 'Last {size} {unit}.',
+  'history.last.lies': 'Last {size} {unit}, {lies}.',
+  'history.span': {
+    one: '{n} reading.',
+    other: '{n} readings, {low} to {high} {unit}.',
+  },
+  'history.span.many': '{readings} of {pieces}, {low} to {high} {unit}, mean {mean} {unit}.',
+  'history.readings': { one: '{n} reading', other: '{n} readings' },
+  'history.pieces': { one: '{n} piece', other: '{n} pieces' },
+  'history.outside': { one: '{n} outside', other: '{n} outside' },
+  'history.close': { one: '{n} too close to call', other: '{n} too close to call' },
+  'history.lies.inside': 'inside',
+  'history.lies.outside': 'outside',
+  'history.lies.too-close-to-call': 'too close to call',
+  'history.mark.plain': 'reading',
+  'history.mark.bar': 'what the instrument leaves open',
+  'history.limits': 'Limits {least} to {most} {unit}, {source}.',
+  'history.limits.least': 'Limit: at least {least} {unit}, {source}.',
+  'history.limits.most': 'Limit: at most {most} {unit}, {source}.',
+  'history.limits.none': 'No limit yet.',
+  'history.least': 'least',
+  'history.most': 'most',
+  'history.unsourced': 'unsourced',
+  'history.share': 'How many were thrown out',
+  'history.share.says':
+    '{rejected} of {judged} rejected: {share} %, between {low} and {high} % with 95 % credibility; flat prior.',
+  'history.share.means':
+    'Rejected is scrap. What may be saved by the machine shop counts as kept. The band is where the share of all such pieces lies.',
+  'history.share.few': 'So few say little: the band is wide.',
+  'history.share.short': { one: '{n} piece, none judged', other: '{n} pieces, none judged' },
+  'history.share.row': '{rejected} of {judged} rejected, {low} to {high} %',
+  'history.kinds': 'By kind',
+  'history.donors': 'By donor',
+  'history.no-donor': 'No donor written',
+  'history.no-kind': 'Without a kind',
+  'history.reasons': 'Why not',
+  'history.empty.kind': 'No piece of this kind yet.',
+  'history.empty.kind.then':
+    'Give one a label, or strip a donor. What is found on each piece gathers here.',
+  'history.empty.donor': 'Nothing came from this donor yet.',
+  'history.empty.donor.then':
+    'Strip it: photo, label, kind, place. What is found on each piece gathers here.',
+  'history.unjudged': {
+    one: 'The one piece has no verdict yet.',
+    other: 'None of the {n} pieces has a verdict yet.',
+  },
+  'history.unjudged.then':
+    'Inspect them: each verdict counts here. Until then, 8 of 32 used pushrods thrown out is common practice, no source.',
+  'history.bring': 'How many to bring home',
+  'history.bring.wanted': 'So many may be used',
+  'history.bring.chance': 'With a chance of',
+  'history.bring.says':
+    'Bring {bring} home: then {wanted} or more may be used, with a chance of {chance} %.',
+  'history.bring.from': {
+    one: 'From the one judged here; flat prior.',
+    other: 'From the {n} judged here; flat prior.',
+  },
+  'history.bring.none': 'No number is enough with what was judged here.',
+  'history.bring.more': 'Prices and a known share: Workings',
+  'history.gone': 'Not here',
+  'history.gone.then': 'It may come with the next sync.',
+};
+addTexts(texts);
