@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '11353c80f199';
+const VERSION = '53f21f27e139';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -9,6 +9,7 @@ import { readStudy } from '../study/read.js';
 import { Run } from '../study/run.js';
 import { atSays, readingSays } from '../study/says.js';
 import { Standing } from '../study/standing.js';
+import { linesOf } from '../study/table.js';
 import { t } from '../texts/index.js';
 import '../texts/study.js';
 
@@ -44,13 +45,7 @@ const readingOf = (study, id) =>
     ...[study.last].filter(Boolean),
     ...study.beside,
     ...study.asks.flatMap((/** @type {any} */ ask) => ask.readings),
-    ...study.rows.flatMap((/** @type {any} */ { piece, people }) =>
-      people.flatMap((/** @type {any[]} */ cells, /** @type {number} */ who) =>
-        cells.map(
-          (cell, at) => cell && { ...cell, piece, person: study.people[who], repeat: at + 1 },
-        ),
-      ),
-    ),
+    ...linesOf(study),
   ].find((one) => one?.id === id) ?? null;
 
 /** @param {any} study @param {string} id what the reason is asked about */

@@ -18,14 +18,14 @@ export function Handover({ study, open, leave, change }) {
   const others = firsts.filter((/** @type {At} */ at) => at.person !== next.person);
   return html`<${RunFrame} title=${study.name ?? t('study.title')} demo=${study.invented} leave=${leave} says=${t('study.leave')} className="narrow">
     <${RunTitle} name=${study.name ?? t('study.title')} right=${t('study.far', { done: study.of - open.length, of: study.of })} />
-    <div class="asked"><h2>${t('study.hand', next)}</h2><p>${t('study.hand.says', { pieces: study.pieces })}</p>
+    <div class="asked"><h2>${t('study.hand', next)}</h2>
       ${
         others.length > 0 &&
         html`<fieldset><legend>${t('study.hand.other')}</legend><div class="chips">${others.map(
           (/** @type {At} */ at) =>
             html`<${Key} key=${at.person} className="press" label=${at.person} onPress=${() => take(at)} />`,
         )}</div></fieldset>`
-      }</div>
+      }<p>${t('study.hand.says', { pieces: study.pieces })}</p></div>
     <${Act} confirm onPress=${() => take(next)} label=${t('study.hand.act', next)} second=${t('study.hand.left', { n: left, person: next.person })} />
   </${RunFrame}>`;
 }

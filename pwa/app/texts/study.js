@@ -153,6 +153,8 @@ export const texts = {
   'study.plot.limits': 'Broken lines: half the width of the limits to either side.',
   'study.plot.wide': 'The limits lie {times} times as far apart as this picture is high.',
   'study.readings': 'Readings',
+  'study.readings.each': 'Each reading',
+  'study.readings.says': 'each can be struck out',
   'study.beside': 'Kept, not counted',
   'study.beside.cell': 'no such piece, person or time in this study',
   'study.beside.unit': 'another kind of unit',
