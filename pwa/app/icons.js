@@ -31,10 +31,12 @@ const shapes = {
     html`<g class="line" stroke-width="2.5"><path d="M3 27V5h4M29 5v22h-4M3 27h4M29 5h-4"/><path class="blot" d="M11 8h2.6v16H11zM18.4 8H21v16h-2.6z"/></g>`,
   'i-even': () =>
     html`<g class="line" stroke-width="2.6"><path d="M16 4v24M9 28h14M4 9h24M4 9l-2.5 9h9L8 9M24 9l-2.5 9h9L28 9"/></g>`,
+  'i-fit': () =>
+    html`<g class="line" stroke-width="2.6"><circle cx="16" cy="16" r="12"/><circle cx="16" cy="16" r="6.5"/><path d="M2 16h4M26 16h4"/></g>`,
   'i-wrench': () =>
     html`<g class="line" stroke-width="2.6"><rect x="-4.2" y="-4.2" width="8.4" height="8.4" rx="2.6" transform="translate(24.4 7.6) rotate(45)"/><path d="M20.4 11.6L13.4 18.6"/><path d="M14.9 16.1l2 2L7.2 27.8a2.6 2.6 0 0 1-3.7-3.7l9.7-9.7z"/><path d="M9.3 20.6l2.1 2.1"/></g>`,
   'i-gauge': () =>
-    html`<g class="line" stroke-width="2.6"><path d="M10 5v7a7 7 0 0 0 7 7h3M4 5v7a13 13 0 0 0 13 13h3M20 17h9v10h-9zM24.500 17v10M10 5H4M15 8h4"/></g>`,
+    html`<g class="line" stroke-width="2.6"><circle cx="16" cy="12.500" r="9"/><path d="M16 12.500l4.500-4.500M16 21.500v7.500M12.500 29h7"/></g>`,
   'i-drop': () =>
     html`<path fill="none" stroke="currentColor" stroke-width="2.7" stroke-linejoin="round" d="M16 3.5c5 6.4 8.4 10.6 8.4 15.5a8.4 8.4 0 0 1-16.8 0c0-4.9 3.4-9.1 8.4-15.5zM12 19.5a4.3 4.3 0 0 0 4 4.2" stroke-linecap="round"/>`,
   'i-book': () =>

@@ -7,8 +7,9 @@ KEEP = "await store.keep(given);"
 LABEL = """
 const { check } = await import('/trade/label.js');
 const made = (body) => `${body}${check(body)}`;
-const codes = ['0000WR1', '0000MC1', '0000BL1'].map(made);
-await store.keep(given.map((marks, at) => ({ heading: 'label', about: codes[at], body: { marks } })));
+const codes = ['0000WR1', '0000MC1', '0000BA1'].map(made);
+const label = (marks, at) => ({ heading: 'label', about: codes[at], body: { marks } });
+await store.keep(given.map(label));
 return codes;
 """
 WIPE = """

@@ -10,7 +10,7 @@ import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { Certificate, Days, InstrumentFields, Rest, WrenchFields } from './fields.js';
 import { changeOf, changes, FIELDS, held, shownOf } from './form.js';
-import { sortSays, today } from './says.js';
+import { sortSays, today, troubleSays } from './says.js';
 
 /** @typedef {Record<string, string>} Draft */
 
@@ -96,7 +96,7 @@ function Form(props) {
   return html`<${Page} title=${title} back=${{ ...BACK, to: home }} quiet><div class="left form">
     <div class="id"><h1 tabindex="-1">${title}</h1>${certificate && html`<p class="where">${shown.name}</p>`}${found && html`<div class="about"><${Code} code=${found.code} /></div>`}</div>
     ${certificate ? html`<${Certificate} ...${{ heading, shown, set }} />` : html`<${Fields} ...${{ shown, set }} /><${Days} ...${{ shown, set }} /><${Rest} ...${{ shown, set }} />`}
-    ${wrong.map((code) => html`<p key=${code} class="wrong" role="status"><${Icon} name="i-caution" />${t(`tool.trouble.${code}`, { unit: shown.unit, quantity: t(`quantity.${shown.quantity}`) })}</p>`)}
+    ${wrong.length > 1 && wrong.map((code) => html`<p key=${code} class="wrong"><${Icon} name="i-caution" />${troubleSays(code, shown)}</p>`)}
     ${subject && !certificate && html`<${Before} heading=${heading} lost=${lost(subject)} />`}
     <${Dock}><${Act} confirm disabled=${why !== undefined} onPress=${act} label=${t('form.keep')} second=${why} /></${Dock}>
   </div>${trouble}</${Page}>`;
@@ -105,6 +105,6 @@ function Form(props) {
 /** Why it cannot be kept yet. @param {Draft} shown @param {string[]} wrong @param {any} fields @param {any} subject */
 function whyNot(shown, wrong, fields, subject) {
   if (!shown.name?.trim()) return t('form.wants-name');
-  if (wrong.length > 0) return t('tool.held');
+  if (wrong[0]) return troubleSays(wrong[0], shown);
   return subject && Object.keys(fields).length === 0 ? t('edit.nothing') : undefined;
 }

@@ -24,7 +24,7 @@ export function WrenchFields({ shown, set }) {
     <${Chips} label=${t('wrench.sort')} value=${shown.sort} onChange=${set('sort')} words=${WRENCH_SORTS.map((sort) => ({ value: sort, says: t(`wrench.sort.${sort}`) }))} />
     <${Chips} label=${t('wrench.unit')} value=${shown.unit} onChange=${set('unit')} words=${asWords(units)} />
     <div class="in-row">${number('least')}${number('most')}</div>
-    <div class="in-row">${number('graduation')}${number('deviation')}</div><p class="hint">${t('wrench.deviation.hint')}</p>`;
+    ${number('graduation')}${number('deviation')}<p class="hint">${t('wrench.deviation.hint')}</p>`;
 }
 
 /** @param {FieldsProps} props */
@@ -38,7 +38,7 @@ export function InstrumentFields({ shown, set }) {
     <${Chips} label=${t('instrument.quantity')} value=${quantity} onChange=${set('quantity')} words=${QUANTITIES.map((one) => ({ value: one, says: t(`quantity.${one}`) }))} />
     <${Chips} label=${t('wrench.unit')} value=${unit} onChange=${set('unit')} words=${asWords(unitsOf(quantity))} />
     <div class="in-row">${number('least')}${number('most')}</div>${number('resolution')}
-    <div class="in-row">${number('deviation')}${number('uncertainty')}</div><p class="hint">${t('instrument.sure.hint', { unit })}</p>`;
+    ${number('deviation')}${number('uncertainty')}<p class="hint">${t('instrument.sure.hint', { unit })}</p>`;
 }
 
 /** When it was calibrated and is due again. @param {FieldsProps} props */

@@ -1,5 +1,5 @@
 /** What is said of a wrench or an instrument: range, how sure it is, how old its calibration is. */
-import { day, fullDay } from '../dates.js';
+import { fullDay } from '../dates.js';
 import { hasText, t } from '../texts/index.js';
 import '../texts/instruments.js';
 import { local } from '../values.js';
@@ -75,5 +75,6 @@ export function lineSays(tool) {
   return [rangeSays(tool), offSays(tool), calibrated].filter(Boolean).join(' · ');
 }
 
-/** A day in short, for what is spoken of in passing. @param {string} written */
-export const shortDay = (written) => day(written) || written;
+/** What does not go together, and what to do about it. @param {string} trouble @param {any} tool or what stands in its form */
+export const troubleSays = (trouble, { unit, quantity }) =>
+  t(`tool.trouble.${trouble}`, { unit: unit ?? '', quantity: t(`quantity.${quantity}`) });

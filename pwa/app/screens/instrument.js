@@ -1,4 +1,5 @@
 /** Record of a wrench or an instrument: its range, how sure it is, when it was calibrated, its labels. */
+import { useState } from 'preact/hooks';
 import { instrument as toolView } from '../../views/instrument.js';
 import { Asks } from '../frame/asks.js';
 import { fieldWords } from '../frame/before.js';
@@ -24,7 +25,7 @@ import { t } from '../texts/index.js';
 import { local } from '../values.js';
 import { capital } from '../words.js';
 
-const BACK = { to: '/wrenches', says: t('tool.list') };
+const BACK = { to: '/wrenches', says: t('tool.short') };
 
 /** @param {{params: {id: string}, store: any}} props */
 export function screen({ params, store }) {
@@ -68,22 +69,17 @@ function Head({ tool }) {
 function Notice({ tool }) {
   const due = says.dueSays(tool.calibration);
   const only = t(tool.heading === 'wrench' ? 'cal.only.wrench' : 'cal.only');
-  return html`${tool.troubles.map((/** @type {string} */ trouble) => html`<${Caution} key=${trouble} says=${troubleSays(trouble, tool)} />`)}
+  return html`${tool.troubles.map((/** @type {string} */ trouble) => html`<${Caution} key=${trouble} says=${says.troubleSays(trouble, tool)} />`)}
     ${due && html`<${Caution} word="notice" says=${html`${due} ${only}${tool.calibration.state === 'old' && html` <span class="soft">${t('cal.source')}</span>`}`} />`}`;
 }
-
-/** @param {string} trouble @param {any} tool */
-const troubleSays = (trouble, { unit, quantity }) =>
-  t(`tool.trouble.${trouble}`, { unit: unit ?? '', quantity: t(`quantity.${quantity}`) });
 
 /** @param {{tool: any}} props */
 function Facts({ tool }) {
   const { heading, calibration, before, lies, note, quantity, unit, resolution } = tool;
   const days = before.map(says.daySays).join(', ');
   const step = resolution && says.sized(resolution, unit);
-  return html`<dl class="sheet facts">
-    ${heading === 'instrument' && quantity && html`<${Fact} says=${t('tool.measures')} name=${t(`quantity.${quantity}`)} />`}
-    <${Fact} says=${t('tool.range')} name=${says.rangeSays(tool) || t('tool.range.none')} />
+  return html`<dl class="sheet facts tool-facts">
+    <${Fact} says=${t('tool.range')} name=${says.rangeSays(tool) || t('tool.range.none')} rest=${heading === 'instrument' && quantity && t(`quantity.${quantity}`)} />
     ${step && html`<${Fact} says=${t(`tool.${heading}.resolution`)} name=${heading === 'wrench' ? t('tool.wrench.resolution.says', { step }) : step} />`}
     <${Off} tool=${tool} />
     <${Fact} says=${t('tool.calibrated')} name=${calibratedWords(calibration)} rest=${days && t('tool.before', { days })} />
@@ -127,14 +123,18 @@ function Ways({ tool }) {
 
 /** Later descriptions, each to be struck out by itself. @param {{tool: any}} props */
 function Changes({ tool }) {
+  const [open, setOpen] = useState(false);
   const { changes, heading } = tool;
   if (changes.length === 0) return null;
-  return html`<details class="fold"><summary>${t('tool.changes', { n: changes.length })}<${Icon} name="i-down" /></summary><ul class="sheet notes">
-    ${changes.map((/** @type {any} */ change) => {
-      const what = change.fields.map((/** @type {any} */ one) => fieldSays(heading, one));
-      const said = capital(what.join('; '));
-      return html`<li key=${change.id}><p>${said} <span class="soft">${deviceSays(change.device)}</span></p><a class="strike press" href=${strikeOf(tool, change.id)} aria-label=${t('strike.what', { what: said })}><${Icon} name="i-strike" />${t('strike')}</a></li>`;
-    })}</ul></details>`;
+  const line = (/** @type {any} */ change) => {
+    const said = capital(
+      change.fields.map((/** @type {any} */ one) => fieldSays(heading, one)).join('; '),
+    );
+    return html`<li key=${change.id}><p>${said} <span class="soft">${deviceSays(change.device)}</span></p><a class="strike press" href=${strikeOf(tool, change.id)} aria-label=${t('strike.what', { what: said })}><${Icon} name="i-strike" />${t('strike')}</a></li>`;
+  };
+  // What is folded away is not there: its links would be in the way of fingers and of readers.
+  return html`<details class="fold" onToggle=${(/** @type {any} */ event) => setOpen(event.target.open)}><summary>${t('tool.changes', { n: changes.length })}<${Icon} name="i-down" /></summary>
+    ${open && html`<ul class="sheet notes">${changes.map(line)}</ul>`}</details>`;
 }
 
 /** @param {string} heading @param {{field: string, value: any}} change */

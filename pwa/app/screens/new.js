@@ -88,6 +88,7 @@ function Form({ store, go, found, lists, draft, change, forget }) {
     <${Choice} id="place" label=${t('new.place')} none=${t('new.place.none')} more=${t('new.place.more')} list=${lists.holders} heading="holder"
       first=${store.setting('last-holder')} value=${draft.holder} onChange=${(/** @type {string} */ holder) => change({ holder })} />
     <${Key} href=${`/bind/${found.code}`} icon="i-part" label=${t('new.bind')} />
+    <${Key} href=${`/instrument/new?code=${found.code}`} icon="i-gauge" label=${t('new.instrument')} /><${Key} href=${`/wrench/new?code=${found.code}`} icon="i-wrench" label=${t('new.wrench')} />
     <${Dock}><${Act} confirm disabled=${!name} onPress=${act} label=${t('new.keep')} second=${second} /></${Dock}>
   </div>${trouble}</${Page}>`;
 }

@@ -12,15 +12,15 @@ const HEADINGS = ['wrench', 'instrument'];
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const { workshop } = useSlice(store, (s) => readAll(s, HEADINGS), []);
-  const title = t('tool.list');
+  const title = t('tool.short');
   if (!workshop)
     return html`<${Page} title=${title} back=${BACK} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   const { wrenches, instruments: measuring } = instruments(workshop, today());
   const none = wrenches.length + measuring.length === 0;
   return html`<${Page} title=${title} back=${BACK} now="more"><div class="left">
-    <div class="id"><h1 tabindex="-1">${title}</h1></div>
+    <div class="id"><h1 tabindex="-1">${t('tool.list')}</h1></div>
     ${none ? html`<${Empty} icon="i-gauge" says=${t('tool.none')} then=${t('tool.none.then')} />` : html`<${Group} name="wrenches" icon="i-wrench" tools=${wrenches} />`}
-    <${Key} href="/wrench/new" icon="i-wrench" label=${t('tool.wrench.new')} />
+    <div class="also"><${Key} href="/wrench/new" icon="i-wrench" label=${t('tool.wrench.new')} /></div>
     <${Dock}><${Act} href="/instrument/new" label=${t('tool.instrument.new')} second=${t('tool.instrument.new.second')} /></${Dock}></div>
     ${!none && html`<div class="right"><${Group} name="instruments" icon="i-gauge" tools=${measuring} /></div>`}</${Page}>`;
 }

@@ -121,6 +121,8 @@ export const texts = {
   'new.place.more': 'All holders',
   'new.keep': 'Keep',
   'new.keep.second': 'and bind {code}',
+  'new.instrument': 'It marks an instrument',
+  'new.wrench': 'It marks a wrench',
   'new.bind': 'Give it to something that is here',
   'new.taken': 'This label marks {name}.',
   'new.open': 'Open {name}',

@@ -3,6 +3,7 @@ import { addTexts } from './index.js';
 
 export const texts = {
   'tool.list': 'Wrenches and instruments',
+  'tool.short': 'Tools',
   'tool.wrenches': 'Wrenches',
   'tool.instruments': 'Instruments',
   'tool.none': 'No wrench and no instrument yet',
@@ -36,13 +37,11 @@ export const texts = {
   'tool.before': 'before that {days}',
   'tool.due': 'Due',
   'tool.lies': 'Lies',
-  'tool.measures': 'Measures',
   'tool.calibrate': 'Write a calibration',
   'tool.changes': { one: '{n} later change', other: '{n} later changes' },
   'tool.change': '{field}: {value}',
   'tool.emptied': 'nothing',
   'tool.mistake': 'Added by mistake',
-  'tool.held': 'first see what stands above',
   'tool.trouble.unit-of-another':
     'The unit {unit} does not measure {quantity}. Choose one that does.',
   'tool.trouble.unit-unknown': 'The unit {unit} is none this page knows. Choose one from the form.',
