@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '53f21f27e139';
+const VERSION = 'cf3911876322';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -2,7 +2,8 @@
 
 import { Worn } from '../drawing/worn.js';
 import { WORN } from '../drawing/worn_paths.js';
-import { html, Icon } from '../frame/index.js';
+import { html, Icon, Photo } from '../frame/index.js';
+import '../texts/photo.js';
 import { t } from '../texts/index.js';
 
 /**
@@ -13,7 +14,12 @@ import { t } from '../texts/index.js';
  * @param {Record<string, boolean>} looks
  */
 export function inHand(kind, criteria, looks) {
-  const telling = criteria.filter((one) => (one.good && one.bad) || drawingOf(kind, criteria, one));
+  const telling = criteria.filter(
+    (one) =>
+      (one.good && one.bad) ||
+      drawingOf(kind, criteria, one) ||
+      exampleOf(kind, one, 'good', 'bad'),
+  );
   const at = criteria.findIndex((one) => looks[one.id] === undefined);
   const now = at < 0 ? criteria.length : at;
   return telling.filter((one) => criteria.indexOf(one) <= now).at(-1) ?? telling[0] ?? null;
@@ -23,12 +29,27 @@ export function inHand(kind, criteria, looks) {
 export function Plate({ kind, criteria, shown }) {
   if (!shown) return null;
   const drawing = drawingOf(kind, criteria, shown);
-  if (!drawing) return html`<${Worded} criterion=${shown} />`;
+  // As high for a question without photos, so that nothing moves when the next one is in hand.
+  const look = `plate ${kind?.examples?.length ? 'pictured' : ''}`;
+  if (!drawing) return html`<${Worded} kind=${kind} criterion=${shown} look=${look} />`;
   const words = [t('inspect.plate.good'), shown.good].filter(Boolean).join(': ');
   const label = `${words}; ${[t('inspect.plate.bad'), shown.bad].filter(Boolean).join(': ')}`;
-  return html`<figure class="plate"><${Worn} word=${drawing} label=${label} />
-    <figcaption><b>${shown.good || t('inspect.plate.good')}</b><b>${shown.bad || t('inspect.plate.bad')}</b></figcaption></figure>`;
+  const side = (/** @type {string} */ one) =>
+    html`<span><${Example} line=${exampleOf(kind, shown, one)} /><b>${shown[one] || t(`inspect.plate.${one}`)}</b></span>`;
+  return html`<figure class=${look}><${Worn} word=${drawing} label=${label} />
+    <figcaption>${side('good')}${side('bad')}</figcaption></figure>`;
 }
+
+/** The owner's own photo of a question. @param {any} kind @param {any} one @param {string[]} sides */
+const exampleOf = (kind, one, ...sides) =>
+  kind?.examples?.find(
+    (/** @type {any} */ each) => each.criterion === one.id && sides.includes(each.side),
+  );
+
+/** @param {{line: any}} props */
+const Example = ({ line }) =>
+  line &&
+  html`<${Photo} sha=${line.photo} about=${line.about} says=${t('photo.example', { ...line, side: t(`photo.side.${line.side}`) })} />`;
 
 /** Its own drawing; a drawing of the whole kind belongs to the first question told in words. @param {any} kind @param {any[]} criteria @param {any} one */
 function drawingOf(kind, criteria, one) {
@@ -37,8 +58,11 @@ function drawingOf(kind, criteria, one) {
   return WORN.includes(word) ? word : null;
 }
 
-/** @param {{criterion: any}} props */
-function Worded({ criterion }) {
-  return html`<figure class="plate words"><p><${Icon} name="v-use" /><span><span class="soft">${t('inspect.plate.good')}</span><b>${criterion.good}</b></span></p>
-    <p><${Icon} name="v-scrap" /><span><span class="soft">${t('inspect.plate.bad')}</span><b>${criterion.bad}</b></span></p></figure>`;
+/** @param {{kind: any, criterion: any, look: string}} props */
+function Worded({ kind, criterion, look }) {
+  const side = (/** @type {string} */ one, /** @type {string} */ icon) => {
+    const line = exampleOf(kind, criterion, one);
+    return html`<p>${line ? html`<${Example} line=${line} />` : html`<${Icon} name=${icon} />`}<span><span class="soft">${t(`inspect.plate.${one}`)}</span><b>${criterion[one]}</b></span></p>`;
+  };
+  return html`<figure class=${`${look} words`}>${side('good', 'v-use')}${side('bad', 'v-scrap')}</figure>`;
 }

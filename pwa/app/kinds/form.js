@@ -22,7 +22,7 @@ export function Form({ subject, kinds, shown, change }) {
     html`<${YesNo} label=${label} texts=${texts} value=${shown[name]} onChange=${(/** @type {any} */ said) => change({ [name]: said })} />`;
   return html`${!value(subject, 'criteria')?.length && html`<${Start} ...${{ subject, kinds, shown, change }} />`}
     ${text('name', t('form.name'), isThere(subject, kinds, shown.name) ? t('kind.clash') : '')}${text('plural', t('field.plural'))}
-    <${Rows} heading=${t('kind.look')} none=${t('kind.look.none')} add=${t('kind.look.add')} rows=${shown.criteria} Row=${Question}
+    <${Rows} heading=${t('kind.look')} none=${t('kind.look.none')} add=${t('kind.look.add')} rows=${shown.criteria} Row=${Question} about=${subject?.id}
       onChange=${(/** @type {any[]} */ criteria) => change({ criteria })} title=${(/** @type {any} */ row) => row.asks || t('kind.look.new')} says=${(/** @type {any} */ row) => row.hint} />
     ${text('source', t('kind.source'))}
     <${Rows} heading=${t('kind.measure')} none=${t('kind.measure.none')} add=${t('kind.measure.add')} rows=${shown.measures} Row=${Measure}

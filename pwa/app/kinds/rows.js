@@ -7,12 +7,13 @@ import { NumberField, TextField } from '../forms_fields.js';
 import { html, Icon, Key } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
 import { t } from '../texts/index.js';
+import { Example } from './example.js';
 
 /**
  * @param {{rows: any[], onChange: (rows: any[]) => void, heading: string, none: string, add: string, hint?: string,
- *   title: (row: any) => string, says: (row: any) => string, Row: any}} props
+ *   title: (row: any) => string, says: (row: any) => string, Row: any, about?: string}} props
  */
-export function Rows({ rows, onChange, heading, none, add, hint, title, says, Row }) {
+export function Rows({ rows, onChange, heading, none, add, hint, title, says, Row, about }) {
   const put = (/** @type {any} */ row) => (/** @type {any} */ part) =>
     onChange(rows.map((one) => (one.id === row.id ? { ...one, ...part } : one)));
   return html`<section class="kind-rows stack"><h2>${heading}</h2>${hint && html`<p class="hint">${hint}</p>`}
@@ -20,7 +21,7 @@ export function Rows({ rows, onChange, heading, none, add, hint, title, says, Ro
     ${rows.map(
       (
         row,
-      ) => html`<${Fold} key=${row.id} row=${row} says=${says(row)} title=${title(row)}><${Row} row=${row} put=${put(row)} /><${Key} label=${t('form.remove')}
+      ) => html`<${Fold} key=${row.id} row=${row} says=${says(row)} title=${title(row)}><${Row} row=${row} put=${put(row)} about=${about} /><${Key} label=${t('form.remove')}
       spoken=${`${t('form.remove')}: ${title(row)}`} onPress=${() => onChange(rows.filter((one) => one.id !== row.id))} /></${Fold}>`,
     )}
     <${Key} label=${add} onPress=${() => onChange([...rows, { id: freshId() }])} /></section>`;
@@ -41,14 +42,15 @@ function Cell({ row, put, name, label, hint }) {
 }
 
 /** One thing to look at. @param {any} props */
-export function Question({ row, put }) {
+export function Question({ row, put, about }) {
   const cell = (/** @type {string} */ name) =>
     html`<${Cell} row=${row} put=${put} name=${name} label=${t(`kind.${name}`)} hint=${name === 'asks' && t('kind.look.hint')} />`;
   return html`${['asks', 'hint', 'good', 'bad'].map(cell)}
     <div class="field"><label for=${`${row.id}-drawing`}>${t('kind.drawing')}</label><select id=${`${row.id}-drawing`} value=${row.drawing ?? ''}
       onChange=${(/** @type {any} */ event) => put({ drawing: event.target.value })}><option value="">${t('kind.drawing.none')}</option>
       ${WORN.map((word) => html`<option key=${word} value=${word}>${t(`worn.${word}`)}</option>`)}</select></div>
-    ${WORN.includes(row.drawing) && html`<div class="plate"><${Worn} word=${row.drawing} label=${t(`worn.${row.drawing}`)} /></div>`}`;
+    ${WORN.includes(row.drawing) && html`<div class="plate"><${Worn} word=${row.drawing} label=${t(`worn.${row.drawing}`)} /></div>`}
+    <div class="in-row">${['good', 'bad'].map((side) => html`<${Example} key=${side} row=${row} side=${side} put=${put} about=${about} />`)}</div>`;
 }
 
 /** One thing to measure. @param {any} props */

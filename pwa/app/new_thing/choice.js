@@ -13,7 +13,7 @@ const AT_HAND = 5;
 
 /**
  * @param {{id: string, label: string, none: string, more: string, list: Named[], heading: string, value: string,
- *   first?: string | null, fresh?: string, mayAdd?: boolean, ready?: string[], most?: number, onChange: (id: string, fresh?: string) => void}} props
+ *   first?: string | null, fresh?: string, mayAdd?: boolean, ready?: string[], called?: string, most?: number, onChange: (id: string, fresh?: string) => void}} props
  */
 export function Choice({
   id,
@@ -26,11 +26,15 @@ export function Choice({
   fresh,
   mayAdd,
   ready = [],
+  called = '',
   most = AT_HAND,
   onChange,
 }) {
   const [finding, setFinding] = useState(false);
-  const shown = atHand(list, value, first ?? null, most);
+  const likely = calledAfter(list, called)?.id;
+  const shown = atHand(list, value, first ?? likely ?? null, most);
+  const usual =
+    value || fresh || likely ? '' : (calledAfter(ready.map(asNamed), called)?.name ?? '');
   const pick = (/** @type {string} */ one, /** @type {string} */ added = '') => {
     setFinding(false);
     onChange(one, added);
@@ -38,7 +42,8 @@ export function Choice({
   return html`<fieldset><legend>${label}</legend><div class="chips">
     ${shown.map((one) => html`<${Key} key=${one.id} className="press" label=${one.name} pressed=${one.id === value} onPress=${() => pick(one.id === value ? '' : one.id)} />`)}
     ${fresh && html`<${Key} className="press" label=${fresh} pressed=${true} onPress=${() => pick('')} />`}
-    ${!shown.length && !fresh && html`<${Key} className="press" label=${none} pressed=${!value} onPress=${() => pick('')} />`}
+    ${usual && html`<${Key} className="press" label=${t('kind.start', { name: usual })} onPress=${() => pick('', usual)} />`}
+    ${!shown.length && !fresh && !usual && html`<${Key} className="press" label=${none} pressed=${!value} onPress=${() => pick('')} />`}
     ${(list.length > most || mayAdd) && html`<${Key} id=${`${id}-more`} className="press" label=${more} pressed=${finding} onPress=${() => setFinding(!finding)} />`}</div>
     ${finding && html`<${Finder} id=${id} label=${label} list=${list} mayAdd=${mayAdd} ready=${ready} pick=${pick} />`}</fieldset>`;
 }
@@ -50,6 +55,15 @@ function atHand(list, value, first, most) {
   return [...wanted, ...rest].slice(0, most);
 }
 
+/** @param {string} name */
+const asNamed = (name) => ({ id: name, name });
+
+/** What a thing is called after, the longest name first: "Pushrod 3". @param {Named[]} list @param {string} called */
+const calledAfter = (list, called) =>
+  list
+    .filter(({ name }) => name && called.toLowerCase().includes(name.toLowerCase()))
+    .sort((one, other) => other.name.length - one.name.length)[0];
+
 /** @param {any} props */
 function Finder({ id, label, list, mayAdd, ready, pick }) {
   const [query, setQuery] = useState('');
@@ -57,9 +71,9 @@ function Finder({ id, label, list, mayAdd, ready, pick }) {
   const hits = list
     .filter((/** @type {Named} */ one) => one.name.toLowerCase().includes(words))
     .slice(0, 12);
-  const offered = words
-    ? ready.filter((/** @type {string} */ name) => name.toLowerCase().includes(words)).slice(0, 6)
-    : [];
+  const offered = ready
+    .filter((/** @type {string} */ name) => name.toLowerCase().includes(words))
+    .slice(0, words ? 6 : Math.max(0, 12 - hits.length));
   const same = [...hits.map((/** @type {Named} */ one) => one.name), ...offered].some(
     (name) => name.toLowerCase() === words,
   );

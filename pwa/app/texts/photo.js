@@ -38,5 +38,10 @@ export const texts = {
   'photo.both': 'Zoom both',
   'photo.another': 'Another',
   'photo.only': 'Only one',
+  'photo.own.good': 'Your photo of good',
+  'photo.own.bad': 'Your photo of not good',
+  'photo.own.take': 'Take or choose',
+  'photo.own.other': 'Another',
+  'photo.own.away': 'Take it away',
 };
 addTexts(texts);
