@@ -1,6 +1,7 @@
 /** The camera with its outlines, and the three other ways to say a code: type it, light, photo. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { feedback } from '../feedback.js';
+import { Icon } from '../icons.js';
 import { whenStill } from '../press.js';
 import { t } from '../texts/index.js';
 import { Act, Key } from './act.js';
@@ -81,7 +82,7 @@ export function Scanner({ onCodes, title, hint, found = false, keys = false, top
   const foot = typing
     ? html`<${TypedCode} onCode=${typed} onClose=${() => setTyping(false)} onTyped=${follow} />`
     : html`<${Ways} camera=${camera} found=${found} onType=${type} onCodes=${tell} /><div class="below">${children}${!found && html`<${Instead} camera=${camera} onType=${type} />`}</div>`;
-  return html`<main class="scene"><div class="picture" aria-hidden="true"><video ref=${video} playsinline muted autoplay></video><${Outlines} seen=${seen} video=${video} /></div>
+  return html`<main class="scene"><div class="picture" aria-hidden="true"><video ref=${video} playsinline muted autoplay></video><${Outlines} seen=${seen} video=${video} />${blind(camera) && html`<span class="no-eye"><${Icon} name="i-scan" /></span>`}</div>
     ${top}<h1 class=${quiet ? 'gone' : 'says-what'} tabindex="-1"><span class="gone">${title}. </span>${sentence(camera, hint)}</h1>
     <section class="found">${foot}</section></main>`;
 }
