@@ -26,6 +26,9 @@ class Line:
         self.let_go = threading.Event()
         self.down = False
         self.address = ""
+        self.photo_seconds = 0.0
+        self.photos: list[tuple[str, int]] = []
+        self.under_way = self.most_under_way = 0
 
     def next_fault(self, path: str) -> str:
         """Only the sync meets faults; the page's files come through."""
@@ -37,6 +40,18 @@ class Line:
             fault = self.plan.pop(0)
             self.done.append(fault)
             return fault
+
+    @contextmanager
+    def photo(self, path: str, size: int) -> Iterator[None]:
+        """A photo on its way takes its time; how many are under way at once is counted."""
+        with self.guard:
+            self.under_way += 1
+            self.most_under_way = max(self.most_under_way, self.under_way)
+        self.let_go.wait(self.photo_seconds)
+        yield
+        with self.guard:
+            self.under_way -= 1
+            self.photos.append((path.rsplit("/", 1)[1], size))
 
     def ask(self, method: str, path: str, headers: dict[str, str], body: bytes) -> Answer:
         """One request to the computer, answered whole."""
@@ -68,7 +83,12 @@ class Relay(BaseHTTPRequestHandler):
         body = self.rfile.read(int(self.headers.get("Content-Length") or 0))
         headers = {name: value for name, value in self.headers.items() if name.lower() not in HOP}
         fault = self.line.next_fault(self.path)
-        getattr(self, fault.replace(" ", "_"))(headers, body)
+        carry = getattr(self, fault.replace(" ", "_"))
+        if self.command == "PUT" and fault == "none":
+            with self.line.photo(self.path, len(body)):
+                carry(headers, body)
+        else:
+            carry(headers, body)
 
     do_GET = do_POST = do_PUT = do_PATCH = relay  # noqa: N815
 
