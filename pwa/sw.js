@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'cf3911876322';
+const VERSION = 'ecef794a4dba';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -48,6 +48,34 @@ export class NotACount extends TradeError {
   static nextStep = 'Count again.';
 }
 
+/** A value of quite another kind than the rule takes. */
+export class WrongKind extends TradeError {
+  static code = 'amount-wrong-kind';
+  static says = 'The {what} is not of the kind that belongs there.';
+  static nextStep = 'Look at what this rule takes, and give that.';
+}
+
+/**
+ * Facts by name, such as a thread, a point or a cylinder; not one number, text or list.
+ * @template T
+ * @param {T} value
+ * @param {string} what
+ * @returns {T}
+ */
+export function facts(value, what) {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new WrongKind({ what });
+  return value;
+}
+
+/**
+ * A word. @param {string} value @param {string} what
+ */
+export function word(value, what) {
+  if (typeof value !== 'string') throw new WrongKind({ what });
+  return value;
+}
+
 /**
  * The number, if it is one; NaN, infinity, text and nothing are refused by name.
  * @param {number} number

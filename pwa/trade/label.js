@@ -60,6 +60,9 @@ function valueAt(sign, place) {
   return found;
 }
 
+/** What is no text has no signs. @param {unknown} typed */
+const textOf = (typed) => (typeof typed === 'string' ? typed : '');
+
 /** @param {number[]} values */
 function remainder(values) {
   let total = 0;
@@ -81,9 +84,10 @@ function values(text) {
  * @param {string} seven
  */
 export function check(seven) {
-  const count = [...seven].length;
+  const signs = textOf(seven);
+  const count = [...signs].length;
   if (count !== LENGTH - 1) throw new LabelLength({ count });
-  const known = values(seven);
+  const known = values(signs);
   return /** @type {string} */ ([...ALPHABET].find((_, last) => remainder([...known, last]) === 0));
 }
 
@@ -92,7 +96,7 @@ export function check(seven) {
  * @param {string} typed
  */
 export function parse(typed) {
-  const known = values(typed.replace(LEFT_OUT, ''));
+  const known = values(textOf(typed).replace(LEFT_OUT, ''));
   if (known.length !== LENGTH) throw new LabelLength({ count: known.length });
   const code = known.map((number) => ALPHABET[number]).join('');
   if (remainder(known)) throw new LabelCheck({ code: grouped(code), last: code.slice(-1) });
@@ -105,9 +109,9 @@ export function parse(typed) {
  * @param {string} text
  */
 export function codeFromText(text) {
-  const found = [...text.matchAll(PATH)].at(-1)?.[1];
+  const found = [...textOf(text).matchAll(PATH)].at(-1)?.[1];
   if (found) return parse(found);
-  const bare = text.replace(LEFT_OUT, '');
+  const bare = textOf(text).replace(LEFT_OUT, '');
   if (/^[0-9A-Za-z]{8}$/.test(bare)) return parse(bare);
   throw new LabelNone();
 }
@@ -117,5 +121,6 @@ export function codeFromText(text) {
  * @param {string} code
  */
 export function grouped(code) {
-  return `${code.slice(0, 4)} ${code.slice(4)}`;
+  const signs = textOf(code);
+  return `${signs.slice(0, 4)} ${signs.slice(4)}`;
 }

@@ -12,6 +12,23 @@ from __future__ import annotations
 
 from typing import ClassVar
 
+LONGEST_FACT = 300
+"""So much of one fact stands in a sentence; somebody may have typed a whole book."""
+
+
+def _filled(template: str, facts: dict[str, object]) -> str:
+    """The template with its facts, each cut to a length a person reads and free of half signs."""
+    return template.format(**{name: _plain(fact) for name, fact in facts.items()})
+
+
+def _plain(fact: object) -> str:
+    try:
+        text = str(fact)
+    except ValueError:  # more digits than are written out
+        text = "a number of thousands of digits"
+    short = text if len(text) <= LONGEST_FACT else f"{text[:LONGEST_FACT]}…"
+    return short.encode("utf-8", "replace").decode("utf-8")
+
 
 class WitnessmarkError(Exception):
     """Something a person can do something about."""
@@ -22,17 +39,17 @@ class WitnessmarkError(Exception):
 
     def __init__(self, **facts: object) -> None:
         self.facts = facts
-        super().__init__(self.says.format(**facts))
+        super().__init__(self.sentence)
 
     @property
     def sentence(self) -> str:
         """The sentence with its facts filled in."""
-        return self.says.format(**self.facts)
+        return _filled(self.says, self.facts)
 
     @property
     def next(self) -> str:
         """What to do now, with the facts filled in."""
-        return self.next_step.format(**self.facts)
+        return _filled(self.next_step, self.facts)
 
     def answer(self) -> dict[str, str]:
         """The shape an answer has on the wire."""

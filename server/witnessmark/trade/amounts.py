@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import math
+from typing import Any, TypeVar
 
 from witnessmark.errors import TradeError
+
+Kind = TypeVar("Kind")
 
 LARGEST = 1e15
 """Beyond it no unit of ours measures anything in a workshop; below it no sum overflows."""
@@ -58,6 +61,27 @@ class NotACount(TradeError):
     code = "amount-no-count"
     says = "The {what} must be a whole number of {least} or more."
     next_step = "Count again."
+
+
+class WrongKind(TradeError):
+    """A value of quite another kind than the rule takes."""
+
+    code = "amount-wrong-kind"
+    says = "The {what} is not of the kind that belongs there."
+    next_step = "Look at what this rule takes, and give that."
+
+
+def kind(value: Any, wanted: type[Kind] | tuple[type[Kind], ...], what: str) -> Kind:
+    """The value, if it is of the kind a rule takes.
+
+    raises: WrongKind.
+    source: definition
+    >>> kind("metric", str, "standard")
+    'metric'
+    """
+    if not isinstance(value, wanted):
+        raise WrongKind(what=what)
+    return value
 
 
 def finite(number: float, what: str) -> float:

@@ -155,10 +155,11 @@ def measured(cylinder: Cylinder, unsure: Unsure | None = None) -> Compression:
     >>> round(found.ratio, 6)
     9.228147
     """
-    plain = _plain(cylinder)
+    plain = _plain(amounts.kind(cylinder, Cylinder, "cylinder"))
+    doubt = Unsure() if unsure is None else amounts.kind(unsure, Unsure, "doubt")
     swept, gasket, deck = _columns(plain)
     room = _room(plain["chamber"] + gasket + deck + plain["dish"] + plain["ring_land"])
-    parts = _parts(plain, unsure or Unsure(), (swept, gasket, deck), room)
+    parts = _parts(plain, doubt, (swept, gasket, deck), room)
     u = math.hypot(*parts.values()) if parts else None
     found = 1 + swept / room
     quench = plain["piston_below_deck"] + plain["gasket_thickness"]
@@ -186,7 +187,7 @@ def change_for(cylinder: Cylinder, wanted: float) -> Change:
     >>> round(units.magnitude(change_for(made, 9.5).deck_cut, "mm"), 4)
     0.3343
     """
-    plain = _plain(cylinder)
+    plain = _plain(amounts.kind(cylinder, Cylinder, "cylinder"))
     swept, gasket, deck = _columns(plain)
     now = _room(plain["chamber"] + gasket + deck + plain["dish"] + plain["ring_land"])
     aim = units.magnitude(clearance_for(units.quantity(swept, "cm³"), wanted), "cm³")

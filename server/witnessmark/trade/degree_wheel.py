@@ -146,7 +146,7 @@ def corrected(reading: Quantity, wheel_at_top: Quantity, side: str) -> Quantity:
     >>> units.magnitude(found, "°")
     28.0
     """
-    if side not in _SIDES:
+    if not isinstance(side, str) or side not in _SIDES:
         raise SideUnknown(side=side)
     shift = _SIDES[side] * _angle(wheel_at_top, "wheel at top")
     return _deg(_angle(reading, "reading") - shift)

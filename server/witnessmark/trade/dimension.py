@@ -170,6 +170,7 @@ def reading(
     >>> round(units.magnitude(found.standard_uncertainty, "mm"), 9)
     0.011902381
     """
+    amounts.kind(instrument, str, "instrument")
     if not alike.many(values, "readings"):
         raise NoParts()
     amounts.finite(alike.size(values[0], values[0], "reading"), "reading")

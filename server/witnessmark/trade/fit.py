@@ -221,6 +221,7 @@ def judge(
     >>> judge(clearance(*sizes), *window).lies
     'inside'
     """
+    amounts.kind(found, Clearance, "clearance")
     if found.standard_uncertainty is None:
         raise NoUncertainty()
     guard = limits.guard_band(found.standard_uncertainty, rule)

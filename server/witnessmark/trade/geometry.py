@@ -180,4 +180,4 @@ def cm3_over(diameter: Quantity, what: str, height_mm: float) -> float:
     499.557214
     """
     wide = amounts.above_zero(alike.mm(diameter, what), what)
-    return _QUARTER * wide * wide * height_mm / 1000
+    return _QUARTER * wide * wide * amounts.finite(height_mm, "height") / 1000

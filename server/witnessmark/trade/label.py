@@ -62,11 +62,16 @@ def value(sign: str) -> int:
 
 
 def _value(sign: str, place: int) -> int:
-    known = len(sign) == 1 and sign.isascii()
+    known = isinstance(sign, str) and len(sign) == 1 and sign.isascii()
     found = ALPHABET.find(sign.upper().translate(_LOOK_ALIKES)) if known else -1
     if found < 0:
         raise LabelSign(sign=sign, place=place)
     return found
+
+
+def _text(typed: object) -> str:
+    """What is no text has no signs."""
+    return typed if isinstance(typed, str) else ""
 
 
 def _remainder(values: list[int]) -> int:
@@ -87,9 +92,10 @@ def check(seven: str) -> str:
     >>> check("0000001")
     'J'
     """
-    if len(seven) != LENGTH - 1:
-        raise LabelLength(count=len(seven))
-    values = [_value(sign, place) for place, sign in enumerate(seven, 1)]
+    signs = _text(seven)
+    if len(signs) != LENGTH - 1:
+        raise LabelLength(count=len(signs))
+    values = [_value(sign, place) for place, sign in enumerate(signs, 1)]
     return next(sign for last, sign in enumerate(ALPHABET) if not _remainder([*values, last]))
 
 
@@ -101,7 +107,7 @@ def parse(typed: str) -> str:
     >>> parse("oooo-oo1j")
     '0000001J'
     """
-    signs = _LEFT_OUT.sub("", typed)
+    signs = _LEFT_OUT.sub("", _text(typed))
     values = [_value(sign, place) for place, sign in enumerate(signs, 1)]
     if len(signs) != LENGTH:
         raise LabelLength(count=len(signs))
@@ -120,8 +126,8 @@ def code_from_text(text: str) -> str:
     >>> code_from_text("https://bench.local/L/0000001J")
     '0000001J'
     """
-    found = _PATH.findall(text)
-    bare = _LEFT_OUT.sub("", text)
+    found = _PATH.findall(_text(text))
+    bare = _LEFT_OUT.sub("", _text(text))
     if found:
         return parse(found[-1])
     if re.fullmatch(r"[0-9A-Za-z]{8}", bare):
@@ -136,4 +142,5 @@ def grouped(code: str) -> str:
     >>> grouped("0000001J")
     '0000 001J'
     """
-    return f"{code[:4]} {code[4:]}"
+    signs = _text(code)
+    return f"{signs[:4]} {signs[4:]}"

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from witnessmark.trade import amounts, number
+from witnessmark.trade.alike import many as _many
 from witnessmark.trade.money_codes import DIGITS
 from witnessmark.trade.money_errors import (
     CurrenciesMixed,
@@ -96,7 +97,7 @@ def total(listed: Sequence[Money]) -> Money:
     >>> total([parse("0.10", "USD")] * 3).text
     '0.30'
     """
-    if not listed:
+    if not _many(listed, "amounts"):
         raise NothingToSum()
     currency = _one_currency(listed)
     return Money(currency, sum(each.minor for each in listed))
@@ -140,7 +141,7 @@ def shared(whole: Money, lines: Sequence[Money]) -> list[Money]:
     >>> [each.text for each in shared(parse("4.99", "EUR"), lines)]
     ['2.99', '1.87', '0.13']
     """
-    if not lines:
+    if not _many(lines, "lines"):
         raise NoLines()
     currency = _one_currency([whole, *lines])
     weights = [_weight(each, place + 1) for place, each in enumerate(lines)]

@@ -101,7 +101,8 @@ def plausibility(
     >>> plausibility(Measured("600", "N·m"), parse("M10"), "10.9", nut_factor=0.2).verdict
     'out by ten?'
     """
-    if torque.unit not in _newton_metres():
+    amounts.kind(threaded, Thread, "thread")
+    if amounts.kind(torque, Measured, "torque").unit not in _newton_metres():
         raise UnitsDiffer(unit=torque.unit, other="N·m")
     number = amounts.above_zero(torque.number, "torque")
     factors = _factors(state, nut_factor)

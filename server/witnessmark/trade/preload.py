@@ -165,6 +165,7 @@ def at_share_of_yield(
     >>> round(magnitude(at_share_of_yield(parse("M8x1"), "8.8", 0.12), "kN"), 1)
     20.2
     """
+    amounts.kind(threaded, Thread, "thread")
     part = amounts.above_zero(amounts.share(share_of_yield, "share of yield"), "share of yield")
     rub = friction(friction_thread, "friction in the thread")
     name = strength.class_of(property_class, threaded.standard)

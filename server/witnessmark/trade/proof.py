@@ -158,7 +158,7 @@ def _trace(points: Sequence[Point]) -> list[tuple[float, float]]:
         raise NoReadings(what="pressure")
     read = [
         (
-            amounts.not_below_zero(magnitude(each.time, "s"), "time"),
+            amounts.not_below_zero(magnitude(amounts.kind(each, Point, "point").time, "s"), "time"),
             _pressure(each.pressure, "pressure"),
         )
         for each in points
@@ -251,6 +251,7 @@ def oil_pressure(
     _pressure(reading, "oil pressure")
     amounts.not_below_zero(magnitude(speed, "1/min"), "speed")
     for limit in alike.many(limits, "limits"):
+        amounts.kind(limit, PressureLimit, "limit")
         if limit.least is not None and not _holds(limit.least, None, limit.most, "kPa"):
             raise LimitsCrossed(what="oil pressure")
     ours = [

@@ -116,6 +116,7 @@ def best(
     ('1', '4')
     """
     many = amounts.count(choose, "choose", 1)
+    _kinds(pieces, measures, (*alike.many(pinned, "pinned"), *alike.many(excluded, "excluded")))
     plain = _plain(pieces, measures)
     places = _places(plain, many, pinned, excluded)
     kept, outside = _inside(plain, places, pinned)
@@ -125,6 +126,15 @@ def best(
         )
     chosen = [kept[each] for each in set_search.cheapest(_pool(plain, kept, many, pinned))]
     return _told(plain, chosen, kept, outside)
+
+
+def _kinds(pieces: Sequence[Piece], measures: Sequence[Measure], names: Sequence[str]) -> None:
+    for piece in alike.many(pieces, "pieces"):
+        amounts.kind(piece, Piece, "piece")
+    for measure in alike.many(measures, "measures"):
+        amounts.kind(measure, Measure, "measure")
+    for name in names:
+        amounts.kind(name, str, "name")
 
 
 def _plain(pieces: Sequence[Piece], measures: Sequence[Measure]) -> _Plain:

@@ -96,6 +96,8 @@ def class_of(typed: str, standard: Standard | None = None) -> str:
     >>> class_of("10,9"), class_of("Gr. 5"), class_of("SAE J429 grade 8")
     ('10.9', 'SAE 5', 'SAE 8')
     """
+    if standard is not None:
+        amounts.kind(standard, str, "standard")
     return _class_of(typed.strip() if isinstance(typed, str) else "", standard)
 
 
@@ -112,6 +114,9 @@ def _class_of(text: str, standard: Standard | None) -> str:
 
 
 def _row(name: str, diameter_mm: float) -> Row:
+    amounts.finite(diameter_mm, "diameter")
+    if not isinstance(name, str) or name not in METRIC | INCH:
+        raise ClassUnknown(typed=name)
     rows, size, unit = (
         (METRIC[name], diameter_mm, "mm")
         if name in METRIC
@@ -179,7 +184,7 @@ def loads(thread: Thread, property_class: str) -> Loads:
     >>> round(units.magnitude(loads(parse("M8"), "8.8").proof_load, "kN"), 1)
     21.2
     """
-    name = class_of(property_class, thread.standard)
+    name = class_of(property_class, amounts.kind(thread, Thread, "thread").standard)
     row = _row(name, thread.diameter_mm)
     times = stress_area_mm2(thread) * (1 if name in METRIC else mpa_a_ksi())
     proof, yields, ultimate = (

@@ -29,7 +29,9 @@ def give(sections: Sequence[Section]) -> float:
     """
     amounts.count(len(alike.many(sections, "sections")), "number of sections", 1)
     parts = [
-        amounts.above_zero(magnitude(each.length, "mm"), "length of a section")
+        amounts.above_zero(
+            magnitude(amounts.kind(each, Section, "section").length, "mm"), "length of a section"
+        )
         / amounts.above_zero(magnitude(each.area, "mm²"), "area of a section")
         for each in sections
     ]
@@ -95,6 +97,7 @@ def bolt(
     ...     bolt(parse("M10"), quantity(30, "mm"), quantity(12, "mm"))]
     [78.54, 57.99]
     """
+    amounts.kind(threaded, Thread, "thread")
     across = threaded.diameter_mm if waist is None else magnitude(waist, "mm")
     areas = (math.pi / 4 * amounts.above_zero(across, "waist") ** 2, stress_area_mm2(threaded))
     lengths = (

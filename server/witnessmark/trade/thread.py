@@ -10,7 +10,7 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-from witnessmark.trade import units
+from witnessmark.trade import amounts, units
 from witnessmark.trade.units import Quantity
 
 PITCH_FACTOR = 3 * math.sqrt(3) / 8
@@ -27,7 +27,7 @@ def plain(number: float) -> str:
     >>> plain(8.0), plain(1.25)
     ('8', '1.25')
     """
-    return repr(float(number)).removesuffix(".0")
+    return repr(amounts.finite(number, "size")).removesuffix(".0")
 
 
 Standard = Literal["metric", "unified"]
@@ -43,6 +43,12 @@ class Thread:
     diameter_mm: float
     pitch_mm: float
     threads_per_inch: float | None = None
+
+    def __post_init__(self) -> None:
+        if amounts.kind(self.standard, str, "standard") not in ROOT_FACTOR:
+            raise amounts.WrongKind(what="standard")
+        amounts.above_zero(self.diameter_mm, "diameter")
+        amounts.above_zero(self.pitch_mm, "pitch")
 
     @property
     def designation(self) -> str:
@@ -82,7 +88,8 @@ def pitch_diameter_mm(thread: Thread) -> float:
     >>> round(pitch_diameter_mm(parse("M8")), 3)
     7.188
     """
-    return thread.diameter_mm - PITCH_FACTOR * thread.pitch_mm
+    own = amounts.kind(thread, Thread, "thread")
+    return own.diameter_mm - PITCH_FACTOR * own.pitch_mm
 
 
 def minor_diameter_mm(thread: Thread) -> float:
@@ -93,7 +100,8 @@ def minor_diameter_mm(thread: Thread) -> float:
     >>> round(minor_diameter_mm(parse("M8")), 3)
     6.647
     """
-    return thread.diameter_mm - MINOR_FACTOR * thread.pitch_mm
+    own = amounts.kind(thread, Thread, "thread")
+    return own.diameter_mm - MINOR_FACTOR * own.pitch_mm
 
 
 def root_diameter_mm(thread: Thread) -> float:
@@ -104,7 +112,8 @@ def root_diameter_mm(thread: Thread) -> float:
     >>> round(root_diameter_mm(parse("M8")), 3)
     6.466
     """
-    return thread.diameter_mm - ROOT_FACTOR[thread.standard] * thread.pitch_mm
+    own = amounts.kind(thread, Thread, "thread")
+    return own.diameter_mm - ROOT_FACTOR[own.standard] * own.pitch_mm
 
 
 def stress_area_mm2(thread: Thread, formula: Standard | None = None) -> float:
@@ -117,7 +126,7 @@ def stress_area_mm2(thread: Thread, formula: Standard | None = None) -> float:
     >>> round(stress_area_mm2(parse("1/2-13")) / 25.4**2, 4)
     0.1419
     """
-    pitch = thread.pitch_mm
+    pitch = amounts.kind(thread, Thread, "thread").pitch_mm
     if (formula or thread.standard) == "metric":
         root = thread.diameter_mm - ROOT_FACTOR["metric"] * pitch
         mean = (pitch_diameter_mm(thread) + root) / 2

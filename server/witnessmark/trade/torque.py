@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from witnessmark.errors import TradeError
-from witnessmark.trade import units
+from witnessmark.trade import amounts, units
 from witnessmark.trade.units import Measured
 
 UNKNOWN_DEVIATION = 0.06
@@ -24,6 +24,8 @@ class TargetMissing(TradeError):
 
 
 def _of_target(reading: Measured, target: Measured) -> float:
+    for each in (reading, target):
+        amounts.kind(each, Measured, "torque")
     read = units.convert(reading.number, reading.unit, target.unit)
     if not target.number > 0:
         raise TargetMissing()
@@ -48,12 +50,12 @@ def against(
 
     permitted: the wrench's permitted deviation as a share of the target; 0.06 where unknown.
     A reading on the limit is within.
-    raises: UnitsDiffer; TargetMissing.
+    raises: UnitsDiffer; TargetMissing; NotAShare.
     source: ours; the permitted deviations are those of ISO 6789 (see wrench.permitted)
     >>> against(Measured("47", "N·m"), Measured("50", "N·m"), 0.04)
     'short'
     """
-    share = UNKNOWN_DEVIATION if permitted is None else permitted
+    share = UNKNOWN_DEVIATION if permitted is None else amounts.share(permitted, "deviation")
     ratio = _of_target(reading, target)
     if ratio < 1 - share - _ROUNDING:
         return "short"

@@ -158,6 +158,8 @@ class HoleTooLarge(TradeError):
 
 def _arms(screw: Screw, rub: Friction) -> tuple[float, float]:
     """The arms in metres at which the preload turns back: in the thread, and under the head."""
+    amounts.kind(screw, Screw, "screw")
+    amounts.kind(rub, Friction, "friction")
     half = math.radians(
         friction(screw.half_angle_degrees, "half angle of the flanks", STEEPEST_FLANK_DEGREES)
     )
@@ -203,6 +205,8 @@ def preload_by_friction(torque: Quantity, screw: Screw, rub: Friction) -> Quanti
 
 
 def _guide_arm(screw: Screw, rub: Friction) -> float:
+    amounts.kind(screw, Screw, "screw")
+    amounts.kind(rub, Friction, "friction")
     lead = _length(screw.lead, "lead")
     middle = _length(screw.pitch_diameter, "pitch diameter")
     bearing = _length(screw.mean_bearing_diameter, "mean bearing diameter")

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from witnessmark.trade import units
+from witnessmark.trade.amounts import WrongKind
 from witnessmark.trade.number import MOST_DIGITS, parse_number
 from witnessmark.trade.unit_errors import (
     NumberMissing,
@@ -92,8 +93,10 @@ def read(
     >>> read("2'6", "length").measured, read("2,5 mm", "length").value
     (Measured(value='30', unit='in'), '2,5')
     """
-    if wanted not in UNIT_WORDS:
+    if not isinstance(wanted, str) or wanted not in UNIT_WORDS:
         raise UnitUnknown(unit=wanted)
+    if decimal_sign not in (None, ".", ",", EITHER):
+        raise WrongKind(what="decimal sign")
     text = typed.strip(_BLANKS) if isinstance(typed, str) else ""
     if not text:
         raise NumberMissing()

@@ -39,8 +39,10 @@ def unit_word(typed: str, wanted: str) -> str:
     >>> unit_word("ft-lbs", "torque"), unit_word("nm", "torque"), unit_word("cc", "volume")
     ('lbf·ft', 'N·m', 'cm³')
     """
-    if wanted not in UNIT_WORDS:
+    if not isinstance(wanted, str) or wanted not in UNIT_WORDS:
         raise UnitUnknown(unit=wanted)
+    if not isinstance(typed, str):
+        raise UnitUnknown(unit=typed)
     squeezed = _squeezed(typed).replace("''", '"')
     pair = _EITHER.get(wanted, {}).get(squeezed)
     if pair:

@@ -53,7 +53,7 @@ class Measured:
 
     @property
     def number(self) -> float:
-        """The number alone, for computing."""
+        """The number alone."""
         return float(self.value)
 
 
@@ -101,10 +101,14 @@ def _line(source: Any, into: Any) -> _Line:
     return _Line(one - nought, nought)
 
 
-@cache
 def _between(unit: str, to: str) -> _Line:
     if quantity_of(unit) != quantity_of(to):
         raise UnitsDiffer(unit=unit, other=to)
+    return _known_line(unit, to)
+
+
+@cache
+def _known_line(unit: str, to: str) -> _Line:
     return _line(_unit(unit), _unit(to))
 
 
@@ -162,7 +166,7 @@ def compare(one: Measured, other: Measured) -> int:
     >>> compare(Measured("25.4", "mm"), Measured("1", "in"))
     0
     """
-    line = _between(one.unit, other.unit)
+    line = _between(*(amounts.kind(each, Measured, "amount").unit for each in (one, other)))
     left = Fraction(one.value) * line.scale + line.offset
     right = Fraction(other.value)
     return (left > right) - (left < right)
@@ -179,7 +183,7 @@ def shown(measured: Measured, to: str) -> str:
     >>> shown(Measured("45", "lbf·ft"), "N·m"), shown(Measured("0.0021", "in"), "mm")
     ('61.0', '0.053')
     """
-    if measured.unit == to:
+    if amounts.kind(measured, Measured, "amount").unit == to:
         return measured.value
     line = _between(measured.unit, to)
     step = line.scale / 10 ** len(measured.value.partition(".")[2])
@@ -215,11 +219,11 @@ def quantity(value: float | str, word: str) -> Quantity:
     >>> magnitude(quantity("2,5", "mm"), "µm")
     2500.0
     """
-    unit = _unit(word)
+    quantity_of(word)
     plain = parse_number(value, signed=True) if isinstance(value, str) else value
     size = amounts.finite(float(plain) if isinstance(plain, str) else plain, "amount")
     _above_absolute_zero(Fraction(size), word)
-    made: Quantity = _registry().Quantity(size, unit)
+    made: Quantity = _registry().Quantity(size, _unit(word))
     return made
 
 
@@ -233,6 +237,7 @@ def magnitude(amount: Quantity, word: str) -> float:
     """
     if not isinstance(amount, pint.Quantity):
         raise NoQuantity(argument="amount")
+    quantity_of(word)
     scale, line = _from(amount.units, word)
     size = amounts.finite(float(amount.magnitude), "amount")
     if line.offset:
