@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'ecef794a4dba';
+const VERSION = '861487066fec';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

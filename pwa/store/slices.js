@@ -68,6 +68,15 @@ async function kind(reader, id) {
   await reader.all(parts.flatMap((one) => ends(one, 'from-donor')));
 }
 
+/** The instruments a part was read with. @param {Subject|null} found */
+const readWith = (found) =>
+  (found?.facts ?? []).flatMap(({ body }) => {
+    const readings = Array.isArray(body.readings) ? body.readings : [];
+    return readings
+      .map((each) => each?.instrument)
+      .filter((id) => typeof id === 'string' && id !== '');
+  });
+
 /** @param {Reader} reader @param {string} id */
 async function part(reader, id) {
   const [found, joints] = await Promise.all([
@@ -78,6 +87,7 @@ async function part(reader, id) {
     dress(reader, found ? [found] : []),
     joined(reader, joints),
     pieces(reader, found),
+    reader.all(readWith(found)),
   ]);
 }
 

@@ -102,6 +102,8 @@ def test_a_photo_is_turned_upright_and_reduced_and_kept_with_the_inspection(
     lamp.locator(".extras input").set_input_files(picture, timeout=30_000)
     expect(lamp.locator(".shots img")).to_be_visible(timeout=20_000)
     press(lamp, "Machine")
+    expect(lamp.locator(".act")).to_be_disabled()
+    press(lamp, "wants polish")
     Hand(lamp).settle()
     Hand(lamp).press(lamp.locator(".act"))
     expect(lamp.locator("h1")).to_contain_text("Pushrod 2 of 4")

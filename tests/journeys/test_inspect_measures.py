@@ -59,7 +59,7 @@ def test_a_reading_is_judged_by_its_limits_and_kept_with_the_inspection(lamp: Pa
     value = {"value": "187.02", "unit": "mm"}
     assert inspection["body"]["readings"] == [{"measure": "m1", "value": value}]
     lamp.goto(lamp.url.split("/inspect/")[0] + f"/part/{PUSHRODS[0]}")
-    expect(lamp.locator(".look").first).to_contain_text("Length: 187.02 mm")
+    expect(lamp.locator(".look").first).to_contain_text("Length: 187.02 ± 0.0058 mm; inside")
 
 
 def test_too_close_to_call_wants_another_reading_and_tells_their_mean(lamp: Page) -> None:

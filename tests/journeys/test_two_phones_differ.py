@@ -128,6 +128,7 @@ def test_a_turned_bolt_is_replaced_through_its_own_inspection(bench: Bench) -> N
     press(bench.mine, "Replace")
     bench.mine.wait_for_url(f"**/inspect/{BOLTS}")
     press(bench.mine, "Scrap")
+    press(bench.mine, "cracked")
     main(bench.mine, "Keep: scrap")
     bench.meet()
     assert kept(bench.theirs, "loosening")[0]["body"]["fasteners"] == ["f2"]

@@ -33,41 +33,29 @@ function bad(one, criteria) {
 /** A criterion inside our sentence: without its own full stop. @param {string} asks */
 const bare = (asks) => asks.replace(/[.?]+$/, '');
 
-/** What was read, by the names of the kind's measures. @param {any} one @param {any[]} measures */
-function readings(one, measures) {
-  const words = (one.readings ?? []).flatMap((/** @type {any} */ each) => {
-    const name = measures.find((measure) => measure.id === each?.measure)?.name;
-    if (!name || !each.value?.value) return [];
-    const where = [each.position, each.direction].filter(Boolean).join(', ');
-    const value = html`<span class="fig">${each.value.value}</span> ${each.value.unit}`;
-    return [html`<li>${where ? `${name}, ${where}` : name}: ${value}</li>`];
-  });
-  return words.length > 0 && html`<ul class="soft">${words}</ul>`;
-}
-
-/** @param {{one: any, criteria: any[], measures: any[]}} props */
-function Words({ one, criteria, measures }) {
+/** @param {{one: any, criteria: any[], readings: any}} props */
+function Words({ one, criteria, readings }) {
   const wrong = bad(one, criteria);
   const said = [one.reason, one.note].filter(Boolean).join('. ');
-  return html`${said && html`<p>${said}</p>`}${readings(one, measures)}
+  return html`${said && html`<p>${said}</p>`}${readings}
     ${wrong.length > 0 && html`<p>${t('inspection.not-good', { what: wrong.map(bare).join('; ') })}</p>`}
     ${!said && wrong.length === 0 && html`<p class="soft">${t('inspection.plain')}</p>`}`;
 }
 
-/** @param {{one: any, criteria: any[], measures: any[], about: string}} props */
-function Inspection({ one, criteria, measures, about }) {
+/** @param {{one: any, criteria: any[], readings: any, about: string}} props */
+function Inspection({ one, criteria, readings, about }) {
   const icon = one.verdict && hasIcon(`v-${one.verdict}`) ? `v-${one.verdict}` : 'i-find';
   const word = t(`verdict.${one.verdict ?? 'none'}`);
   return html`<article class=${`look ${one.struck ? 'out' : ''}`}><${Icon} name=${one.struck ? 'i-strike' : icon} /><div>
     <h3><span>${word}</span><time datetime=${one.made}>${madeSays(one)}</time></h3>
-    <${Words} one=${one} criteria=${criteria} measures=${measures} /><${Shots} photos=${one.photos} about=${about} />
+    <${Words} one=${one} criteria=${criteria} readings=${readings} /><${Shots} photos=${one.photos} about=${about} />
     ${one.struck ? html`<${Struck} struck=${one.struck} />` : html`<${StrikeLink} entry=${one.id} about=${about} what=${`${word}, ${day(one.made)}`} />`}</div></article>`;
 }
 
-/** @param {{part: any, measures?: any[]}} props */
-export function Inspections({ part, measures = [] }) {
+/** @param {{part: any, readings: (one: any) => any}} props readings: what one of them read */
+export function Inspections({ part, readings }) {
   const all = part.inspections;
   return html`<div class="sect"><h2>${t('record.found')}</h2><span class="soft">${t('record.inspections', { n: all.length })}</span></div>
     ${all.length === 0 && html`<p class="soft">${t('record.found.none')}</p>`}
-    <div>${all.map((/** @type {any} */ one) => html`<${Inspection} key=${one.id} one=${one} criteria=${part.criteria} measures=${measures} about=${part.id} />`)}</div>`;
+    <div>${all.map((/** @type {any} */ one) => html`<${Inspection} key=${one.id} one=${one} criteria=${part.criteria} readings=${readings(one)} about=${part.id} />`)}</div>`;
 }

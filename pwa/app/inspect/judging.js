@@ -22,32 +22,39 @@ export const FRESH = Object.freeze({
   unit: '',
 });
 
+/** @typedef {{criteria: any[], measures: any[], tools: any}} Asked what is looked at, measured, and with what */
+
 /**
  * The draft after something was answered or read: all yes, and no reading against it, selects
  * *use*; nothing else is ever preselected, and what a person pressed stays.
  * @param {any} draft
- * @param {any[]} criteria
- * @param {any[]} measures
+ * @param {Asked} asked
  * @param {Record<string, any>} part what changed
  */
-export function judged(draft, criteria, measures, part) {
+export function judged(draft, { criteria, measures, tools }, part) {
   const now = { ...draft, ...part };
   if (now.tapped) return part;
   const some = criteria.length + now.readings.length > 0;
-  const good = criteria.every((one) => now.looks[one.id] === true);
-  return { ...part, verdict: some && good && noneAgainst(measures, now.readings) ? 'use' : '' };
+  const good = some && criteria.every((one) => now.looks[one.id] === true);
+  return { ...part, verdict: good && noneAgainst(measures, now.readings, tools) ? 'use' : '' };
 }
 
 /**
  * The draft after a criterion was answered.
  * @param {any} draft
- * @param {any[]} criteria
- * @param {any[]} measures
+ * @param {Asked} asked
  * @param {string} id
  * @param {boolean} good
  */
-export const looked = (draft, criteria, measures, id, good) =>
-  judged(draft, criteria, measures, { looks: { ...draft.looks, [id]: good } });
+export const looked = (draft, asked, id, good) =>
+  judged(draft, asked, { looks: { ...draft.looks, [id]: good } });
+
+/** Why, in the person's own words or by a chip. @param {any} draft @returns {string} */
+const reasonOf = (draft) => draft.own.trim() || draft.reason;
+
+/** What goes to the machine shop or into the scrap wants its reason. @param {any} draft */
+export const wantsReason = (draft) =>
+  ['machine', 'scrap'].includes(draft.verdict) && !reasonOf(draft);
 
 /**
  * One inspection and the verdict that follows from it, kept together.
@@ -59,7 +66,7 @@ export const looked = (draft, criteria, measures, id, good) =>
 export function entriesOf(draft, workshop, part) {
   const id = freshId();
   const { verdict } = draft;
-  const reason = verdict === 'use' ? draft.own.trim() : draft.own.trim() || draft.reason;
+  const reason = reasonOf(draft);
   const said = { verdict, ...(reason ? { reason } : {}) };
   const looks = Object.entries(draft.looks).map(([criterion, good]) => ({ criterion, good }));
   const body = {

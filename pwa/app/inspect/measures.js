@@ -1,5 +1,6 @@
 /** What is measured on a piece: a row for each measure, and the large keypad for the one in hand. */
 
+import { sameSpot } from '../../views/told.js';
 import { Act, html, Icon } from '../frame/index.js';
 import { Press } from '../press.js';
 import { local } from '../run/figures.js';
@@ -9,28 +10,9 @@ import { amountOf, press } from '../run/typed.js';
 import { useDigits } from '../run/use_digits.js';
 import { t, unitWords } from '../texts/index.js';
 import '../texts/inspect_measures.js';
-import { DECIMALS, nextSlot, readingsOf, told, unitOf, unitsOf } from './readings.js';
-
-/** @param {any} measure */
-function limitsSay(measure) {
-  const { least, most } = measure;
-  const facts = { least: local(least ?? ''), most: local(most ?? ''), unit: unitOf(measure) };
-  if (!least && !most) return t('measure.limits.none');
-  const says = least && most ? 'limits' : least ? 'limits.least' : 'limits.most';
-  return `${t(`measure.${says}`, facts)}, ${measure.source || t('measure.unsourced')}`;
-}
-
-/** @param {any} measure @param {any} found */
-function foundSays(measure, found) {
-  if (!found.times) return [measure.instrument, limitsSay(measure)].filter(Boolean).join('; ');
-  const mean = `${local(found.mean)} ${unitOf(measure)}`;
-  const words = [
-    found.times > found.of ? `${mean}, ${t('measure.mean', { n: found.times })}` : mean,
-    found.of > 1 && !found.whole ? t('measure.far', found) : '',
-    found.lies ? t(`measure.${found.lies}`) : '',
-  ];
-  return words.filter(Boolean).join('; ');
-}
+import { ReadWith, toolsFor } from './instrument.js';
+import { DECIMALS, nextSpot, readingOf, readingsOf, toldOf, unitsOf } from './readings.js';
+import { foundSays, limitsSay, plusMinus, spotSays, whereSays } from './says.js';
 
 /** The last reading goes back into the hand: nothing is kept yet. @param {{measure: any, draft: any, change: (part: any) => void}} props */
 function TakeBack({ measure, draft, change }) {
@@ -44,49 +26,81 @@ function TakeBack({ measure, draft, change }) {
   return html`<${Press} class="press" aria-label=${words} onPress=${take}><${Icon} name="i-strike" /></${Press}>`;
 }
 
-/** @param {{measures: any[], draft: any, change: (part: any) => void, read: (part: any) => void}} props read: a change that is judged */
-export function Measures({ measures, draft, change, read }) {
+/** @param {{measures: any[], draft: any, change: (part: any) => void, read: (part: any) => void, tools: any}} props read: a change that is judged */
+export function Measures({ measures, draft, change, read, tools }) {
   if (!measures.length) return null;
   return html`<ul class="looks">${measures.map((measure) => {
-    const found = told(measure, draft.readings);
+    const found = toldOf(measure, draft.readings, tools.workshop);
     const open = () => change({ measuring: measure.id, typed: '' });
     return html`<li key=${measure.id}><span><b>${measure.name}</b><span class=${found.times ? '' : 'soft'}>${foundSays(measure, found)}</span></span>
-      <div class=${found.times ? 'yn' : 'yn one'}><${Press} class="press" aria-label=${t('measure.spoken', { name: measure.name })} aria-pressed=${String(found.whole)}
+      <div class=${found.times ? 'yn' : 'yn one'}><${Press} class="press" aria-label=${t('measure.spoken', { name: measure.name })} aria-pressed=${String(found.read === found.of)}
         onPress=${open}>${t(found.times ? 'measure.again' : 'measure.read')}</${Press}><${TakeBack} measure=${measure} draft=${draft} change=${read} /></div></li>`;
   })}</ul>`;
 }
 
-/** The measure in hand, place after place. @param {{measure: any, draft: any, change: (part: any) => void, name: string}} props */
-export function Measuring({ measure, draft, change, name }) {
-  const { slot, round } = nextSlot(measure, draft.readings);
+/** The measure in hand, spot after spot. @param {{measure: any, draft: any, change: (part: any) => void, name: string, kind: any, tools: any}} props */
+export function Measuring({ measure, draft, change, name, kind, tools }) {
+  const { spot, round } = nextSpot(measure, draft.readings);
   const units = unitsOf(measure);
-  const unit = units.includes(draft.unit) ? draft.unit : (units[0] ?? '');
-  const reading = amountOf(draft.typed, unit);
-  const found = told(measure, draft.readings);
+  const unit = units.includes(draft.unit) ? draft.unit : measure.unit;
+  const amount = amountOf(draft.typed, unit);
+  const offered = toolsFor(tools, kind, measure);
+  const taken = amount && [
+    ...draft.readings,
+    readingOf(measure, spot, amount, offered.now?.id ?? null),
+  ];
   const close = () => change({ measuring: '', typed: '' });
   const type = (/** @type {string} */ key) =>
     change((/** @type {any} */ was) => ({ typed: press(was.typed, key, DECIMALS) }));
   const keep = () => {
-    if (!reading) return;
-    const readings = [...draft.readings, { measure: measure.id, ...slot, value: reading }];
-    const on = nextSlot(measure, readings).round === round;
-    change({ readings, typed: '', ...(on ? {} : { measuring: '' }) });
+    if (!taken) return;
+    const on = nextSpot(measure, taken).round === round;
+    change({ readings: taken, typed: '', ...(on ? {} : { measuring: '' }) });
   };
   useDigits(type, close);
-  const where = [slot?.position, slot?.direction].filter(Boolean).join(', ');
+  const { says, rest } = typedSays(
+    measure,
+    taken ?? draft.readings,
+    amount && spot,
+    tools.workshop,
+  );
   return html`<${RunFrame} title=${measure.name} leave=${close} says=${t('measure.back')} className="narrow">
-    <${RunTitle} name=${[measure.name, where].filter(Boolean).join(': ')} right=${name} />
-    <div class="typed" role="status" data-long=${draft.typed.length > 5 ? 'yes' : 'no'}><span class="big">${local(draft.typed)}</span><span class="unit">${unit}</span></div>
-    <p class="same"><b>${found.times ? foundSays(measure, found) : limitsSay(measure)}</b></p>
+    <${RunTitle} name=${[measure.name, whereSays(spot)].filter(Boolean).join(': ')} right=${name} />
+    <div class="typed" data-long=${draft.typed.length > 5 ? 'yes' : 'no'}><span class="big">${local(draft.typed)}</span><span class="unit">${unit}</span></div>
+    <p class="gone" role="status">${amount ? `${local(amount.value)} ${unitWords(unit)}; ${says}` : ''}</p>
+    <${ReadWith} says=${says} rest=${rest} tools=${offered} />
     <${Units} units=${units} unit=${unit} onPress=${(/** @type {string} */ word) => change({ unit: word })} />
     <${Keypad} onKey=${type} />
-    <${Act} confirm disabled=${!reading} onPress=${keep} label=${keepWords(reading)} second=${reading ? '' : t('reading.empty')}
-      spoken=${reading ? `${t('measure.keep')} ${local(reading.value)} ${unitWords(unit)}` : undefined} />
+    <${Act} confirm disabled=${!amount} onPress=${keep} label=${keepWords(amount)} second=${amount ? '' : t('reading.empty')}
+      spoken=${amount ? `${t('measure.keep')} ${local(amount.value)} ${unitWords(unit)}` : undefined} />
   </${RunFrame}>`;
 }
 
-/** @param {any} reading */
-const keepWords = (reading) =>
-  reading
-    ? html`${t('measure.keep')} <span class="fig">${local(reading.value)}</span>`
+/**
+ * While a number is typed: what it would tell at its spot; before that, what stands or the limits.
+ * @param {any} measure
+ * @param {any[]} readings the typed one among them
+ * @param {any} spot where it is typed, or null
+ * @param {any} workshop with the instruments
+ */
+function typedSays(measure, readings, spot, workshop) {
+  const found = toldOf(measure, readings, workshop);
+  if (!spot) {
+    const says = found.times ? foundSays(measure, found) : limitsSay(measure);
+    return { says, rest: found.times ? limitsSay(measure) : '' };
+  }
+  const here = found.spots.find((/** @type {any} */ one) => sameSpot(one, spot));
+  if (!here) return { says: limitsSay(measure), rest: '' };
+  const words = [
+    here.verdict ? t(`measure.${here.verdict}`) : t('measure.limits.none'),
+    here.times > 1 ? spotSays(found, here) : '',
+  ];
+  const sure = `${plusMinus(here.uncertainty, measure.unit)} ${t(`measure.from.${here.from}`)}`;
+  return { says: words.filter(Boolean).join('; '), rest: sure };
+}
+
+/** @param {any} amount */
+const keepWords = (amount) =>
+  amount
+    ? html`${t('measure.keep')} <span class="fig">${local(amount.value)}</span>`
     : t('measure.keep');

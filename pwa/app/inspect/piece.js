@@ -2,11 +2,12 @@
 
 import { useState } from 'preact/hooks';
 import { standing, value } from '../../log/workshop.js';
-import { Act, html, Icon, Key, Sheet, Shots } from '../frame/index.js';
+import { html, Icon, Key, Sheet, Shots } from '../frame/index.js';
 import { Press } from '../press.js';
 import { RunFrame, RunTitle } from '../run/frame.js';
 import { t } from '../texts/index.js';
-import { FRESH, judged, looked, VERDICTS } from './judging.js';
+import { Deck } from './deck.js';
+import { FRESH, judged, looked } from './judging.js';
 import { Measures, Measuring } from './measures.js';
 import { Pieces } from './pieces.js';
 import { inHand, Plate } from './plate.js';
@@ -14,32 +15,30 @@ import { TakePhoto } from './take_photo.js';
 
 /** @param {any} props */
 export function Piece(props) {
-  const { bag, piece, draft, change, leave, workshop, act, name, kind } = props;
+  const { bag, piece, draft, change, leave, workshop, name, kind, tools } = props;
   const [noting, setNoting] = useState(false);
   const title = bag.pieces.length > 1 ? titleOf(piece, name, kind) : name;
   const measures = kind?.measures ?? [];
   const measure = measures.find((/** @type {any} */ one) => one.id === draft.measuring);
+  const asked = { criteria: bag.criteria, measures, tools: tools.workshop };
   const read = (/** @type {any} */ part) =>
     change((/** @type {any} */ was) =>
-      judged(was, bag.criteria, measures, typeof part === 'function' ? part(was) : part),
+      judged(was, asked, typeof part === 'function' ? part(was) : part),
     );
   if (measure)
-    return html`<${Measuring} measure=${measure} draft=${draft} change=${read} name=${title} />`;
-  const wants = draft.verdict && draft.verdict !== 'use';
-  const plate = !wants && !draft.photos.length;
+    return html`<${Measuring} measure=${measure} draft=${draft} change=${read} name=${title} kind=${kind} tools=${tools} />`;
+  const plate = !draft.photos.length;
   const shown = inHand(kind, bag.criteria, draft.looks);
   return html`<${RunFrame} title=${title} leave=${leave} className="narrow inspect">
     <${RunTitle} name=${title} right=${donorOf(workshop, piece.id)} />
     <${Pieces} pieces=${bag.pieces} now=${piece.id} />
     ${plate && html`<${Plate} kind=${kind} criteria=${bag.criteria} shown=${shown} />`}
     <${Had} workshop=${workshop} part=${piece.id} />
-    <${Looks} criteria=${bag.criteria} shown=${plate && bag.criteria.length > 1 ? shown : null} draft=${draft} change=${change} measures=${measures} />
-    <${Measures} measures=${measures} draft=${draft} change=${change} read=${read} />
-    <${Shots} photos=${draft.photos} />
+    <${Looks} criteria=${bag.criteria} shown=${plate && bag.criteria.length > 1 ? shown : null} draft=${draft} change=${change} asked=${asked} />
+    <${Measures} measures=${measures} draft=${draft} change=${change} read=${read} tools=${tools} />
+    <${Shots} photos=${draft.photos} about=${piece.id} />
     <${Extras} ...${props} note=${() => setNoting(true)} />
-    ${wants && html`<${Reasons} bag=${bag} draft=${draft} change=${change} />`}
-    <${Judge} draft=${draft} change=${change} />
-    <${Act} confirm disabled=${!draft.verdict} onPress=${act} ...${actWords(props)} />
+    <${Deck} ...${props} />
     ${noting && html`<${NoteSheet} name=${name} draft=${draft} change=${change} close=${() => setNoting(false)} />`}
   </${RunFrame}>`;
 }
@@ -67,9 +66,9 @@ function Had({ workshop, part }) {
 }
 
 /** @param {any} props */
-function Looks({ criteria, shown, draft, change, measures }) {
+function Looks({ criteria, shown, draft, change, asked }) {
   const answer = (/** @type {any} */ one, /** @type {boolean} */ good) =>
-    change((/** @type {any} */ was) => looked(was, criteria, measures, one.id, good));
+    change((/** @type {any} */ was) => looked(was, asked, one.id, good));
   return html`<ul class="looks">${criteria.map(
     (/** @type {any} */ one) => html`<li key=${one.id} class=${one === shown ? 'shown' : ''}>
     <span><b>${one.asks}</b>${one.hint && html`<span class="soft">${one.hint}</span>`}</span>
@@ -90,61 +89,6 @@ function Extras({ bag, piece, draft, change, store, note, name }) {
     ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...FRESH, piece: before.id })}><${Icon} name="i-back" /><span class="fig">${before.number}</span></${Press}>`}
     <${Press} class="press" aria-pressed=${String(Boolean(draft.note.trim()))} onPress=${note}>${t(draft.note.trim() ? 'inspect.note.has' : 'inspect.note')}</${Press}>
     <${TakePhoto} store=${store} name=${name} taken=${(/** @type {string} */ sha) => change({ photos: [...draft.photos, { photo: sha }] })} /></div>`;
-}
-
-/** @param {any} props */
-function Reasons({ bag, draft, change }) {
-  const [own, setOwn] = useState(Boolean(draft.own));
-  const given = bag.reasons?.[draft.verdict] ?? [];
-  const usual = given.length
-    ? given
-    : (USUAL[draft.verdict] ?? []).map((key) => t(`inspect.reasons.${key}`));
-  return html`<div class="reasons stack"><div class="chips" role="group" aria-label=${t('inspect.reason')}>${usual.map(
-    (
-      /** @type {string} */ word,
-    ) => html`<${Key} key=${word} className="press" label=${word} pressed=${!draft.own && draft.reason === word}
-      onPress=${() => change({ reason: draft.reason === word ? '' : word, own: '' })} />`,
-  )}<${Key} className="press" label=${t('inspect.reason.own')} pressed=${own} onPress=${() => setOwn(!own)} /></div>
-    ${
-      own &&
-      html`<label class="field"><span>${t('inspect.reason.own')}</span><input type="text" id="own-reason" autocomplete="off" value=${draft.own}
-      onInput=${(/** @type {any} */ event) => change({ own: event.target.value })} /></label>`
-    }</div>`;
-}
-
-/** @type {Record<string, string[]>} */
-const USUAL = {
-  use: [],
-  spare: ['worn', 'rust'],
-  machine: ['worn', 'bent'],
-  scrap: ['scrap', 'bent', 'thread'],
-};
-
-/** @param {any} props */
-function Judge({ draft, change }) {
-  return html`<div class="judge" role="group" aria-label=${t('inspect.verdict')}>${VERDICTS.map(
-    (
-      word,
-    ) => html`<${Press} key=${word} class="press" aria-pressed=${String(draft.verdict === word)}
-      onPress=${() => change({ verdict: word, tapped: true, reason: '' })}><${Icon} name=${`v-${word}`} />${t(`inspect.verdict.${word}`)}</${Press}>`,
-  )}</div>`;
-}
-
-/** @param {any} props */
-function actWords({ draft, next, bag }) {
-  if (!draft.verdict) return { label: t('inspect.keep.none') };
-  const label = t('inspect.keep', { word: t(`inspect.word.${draft.verdict}`) });
-  if (bag.pieces.length < 2) return { label };
-  return {
-    label,
-    second: next ? t('inspect.then', { name: nextName(next, bag) }) : t('inspect.then.last'),
-  };
-}
-
-/** @param {any} next @param {any} bag */
-function nextName(next, bag) {
-  const kind = bag.kind?.name;
-  return kind ? `${kind.toLowerCase()} ${next.number}` : next.name;
 }
 
 /** @param {any} props */

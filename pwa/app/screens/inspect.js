@@ -2,10 +2,12 @@
 
 import { value } from '../../log/workshop.js';
 import { nextPiece } from '../../views/next_piece.js';
+import { examples } from '../../views/pictures.js';
 import { quantity } from '../../views/things.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Act, html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { useTools } from '../inspect/instrument.js';
 import { entriesOf, FRESH } from '../inspect/judging.js';
 import { Piece } from '../inspect/piece.js';
 import { Pieces } from '../inspect/pieces.js';
@@ -19,9 +21,10 @@ export function screen({ params, store, back }) {
   const { id, kind } = params;
   const { workshop } = useSlice(store, readOf(id), [id]);
   const [draft, change, forget] = useDraft(store, `inspect:${id}`, FRESH);
+  const tools = useTools(store);
   const { keep, trouble } = useKeep(store);
   const leave = () => back(`/part/${id}`);
-  if (!workshop || !draft) return html`<main class="run narrow"><${Wait} /></main>`;
+  if (!workshop || !draft || !tools) return html`<main class="run narrow"><${Wait} /></main>`;
   const bag = nextPiece(workshop, id, null, kind ?? null);
   const piece = pieceOf(bag, id, draft.piece);
   if (!piece) return html`<${AllDone} bag=${bag} workshop=${workshop} leave=${leave} />`;
@@ -34,6 +37,7 @@ export function screen({ params, store, back }) {
     draft,
     change,
     leave,
+    tools,
   };
   const act = async () => {
     if (!(await keep(entriesOf(draft, workshop, piece.id)))) return false;
@@ -94,9 +98,11 @@ function kindOf(workshop, part) {
     criteria.map((/** @type {any} */ one) => [one.id, one.drawing]),
   );
   return {
+    id: kind.id,
     name: value(kind, 'name'),
     drawing: value(kind, 'drawing'),
     drawings,
+    examples: examples(kind),
     measures: measuresOf(kind),
   };
 }

@@ -1,6 +1,6 @@
 /** Part record: what it is, may I use it, how is it tightened, what has been done to it. */
+import { measured } from '../../views/measured.js';
 import { part as partView } from '../../views/part.js';
-import { measuresOf } from '../../views/sizes.js';
 import { Counted } from '../counted/counted.js';
 import { day } from '../dates.js';
 import { Asks } from '../frame/asks.js';
@@ -11,6 +11,7 @@ import { JointCard, passCount } from '../frame/joint_card.js';
 import { History, Notes } from '../frame/notes.js';
 import { useSlice } from '../frame/store.js';
 import { PartWays } from '../frame/ways.js';
+import { Readings } from '../inspect/read.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
@@ -111,8 +112,11 @@ function Tightened({ part }) {
 
 /** @param {{part: any, store: any, workshop: any}} props */
 function Record({ part, store, workshop }) {
+  const sizes = measured(workshop, part.id);
+  const readings = (/** @type {any} */ one) =>
+    html`<${Readings} one=${one} measured=${sizes} workshop=${workshop} />`;
   return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
-    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} measures=${measuresOf(workshop.subject(part.kind?.id ?? ''))} /><${Notes} of=${part} /><${Standing} of=${part} />
+    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} readings=${readings} /><${Notes} of=${part} /><${Standing} of=${part} />
     <${PartWays} part=${part} /><${History} of=${part} /></div>`;
 }
 

@@ -21,6 +21,7 @@ export const texts = {
   'inspect.then': 'then {name}',
   'inspect.then.last': 'then all are looked at',
   'inspect.reason': 'Why',
+  'inspect.reason.first': 'Say why first',
   'inspect.reason.own': 'Other words',
   'inspect.reason.own.set': 'Why: {reason}',
   'inspect.note': 'Note',

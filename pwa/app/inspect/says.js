@@ -1,0 +1,77 @@
+/** What readings say, in words: limits, mean, verdict, how sure it is, how round and straight. */
+
+import { rounded } from '../../trade/units.js';
+import { local } from '../run/figures.js';
+import { t } from '../texts/index.js';
+import '../texts/inspect_measures.js';
+
+const MOST_DECIMALS = 8;
+
+/** @param {any} measure */
+export function limitsSay(measure) {
+  const { least, most, unit } = measure;
+  const facts = { least: local(least ?? ''), most: local(most ?? ''), unit };
+  if (!least && !most) return t('measure.limits.none');
+  const says = least && most ? 'limits' : least ? 'limits.least' : 'limits.most';
+  return `${t(`measure.${says}`, facts)}, ${measure.source || t('measure.unsourced')}`;
+}
+
+/** Two figures of an uncertainty are told, the last one rounded up. @param {number} uncertainty */
+function upward(uncertainty) {
+  const decimals = Math.min(MOST_DECIMALS, Math.max(0, 1 - Math.floor(Math.log10(uncertainty))));
+  const up = Math.ceil(uncertainty * 10 ** decimals - 1e-6) / 10 ** decimals;
+  return local(rounded(up, decimals));
+}
+
+/** How sure a reading is. @param {number} uncertainty @param {string} unit */
+export const plusMinus = (uncertainty, unit) =>
+  t('measure.sure', { value: upward(uncertainty), unit });
+
+/** Where a reading stands, or nothing. @param {any} spot */
+export const whereSays = (spot) => [spot?.position, spot?.direction].filter(Boolean).join(', ');
+
+/** An amount with the decimals its readings are worth. @param {any} found @param {number} amount */
+function figure(found, amount) {
+  const more = found.times > found.spots.length ? 1 : 0;
+  return local(rounded(amount, Math.min(MOST_DECIMALS, found.decimals + more)));
+}
+
+/** The mean, and of how many readings it is. @param {any} found */
+export function meanSays(found) {
+  const mean = `${local(found.value)} ${found.unit}`;
+  return found.times > found.of ? `${mean}, ${t('measure.mean', { n: found.times })}` : mean;
+}
+
+/** One spot's mean in the words of a line. @param {any} found @param {any} spot */
+export function spotSays(found, spot) {
+  const mean = `${figure(found, spot.mean)} ${found.unit}`;
+  return spot.times > 1 ? `${mean}, ${t('measure.mean', { n: spot.times })}` : mean;
+}
+
+/** One spot's mean with its uncertainty, for the record. @param {any} found @param {any} spot */
+export function sureSays(found, spot) {
+  const sure = plusMinus(spot.uncertainty, found.unit);
+  const mean = `${figure(found, spot.mean)} ${sure}`;
+  return spot.times > 1 ? `${mean}, ${t('measure.mean', { n: spot.times })}` : mean;
+}
+
+/** @param {any} found @returns {string[]} */
+export const shapeSays = (found) =>
+  ['out_of_round', 'taper'].flatMap((name) =>
+    found[name] === null
+      ? []
+      : t(`measure.${name}`, { value: `${figure(found, found[name])} ${found.unit}` }),
+  );
+
+/** A measure's row while the piece is under the lamp. @param {any} measure @param {any} found */
+export function foundSays(measure, found) {
+  if (!found.times) return [measure.instrument, limitsSay(measure)].filter(Boolean).join('; ');
+  return [
+    meanSays(found),
+    found.of > 1 && found.read < found.of ? t('measure.far', found) : '',
+    found.verdict ? t(`measure.${found.verdict}`) : '',
+    ...shapeSays(found),
+  ]
+    .filter(Boolean)
+    .join('; ');
+}
