@@ -10,6 +10,7 @@ const FOOT = 34;
 const EDGE = 10;
 const MOST_LABELS = 10;
 const SIZE = 6.5;
+const LEAST_SIZE = 4.6;
 /** The limits are drawn where the picture would not shrink below a quarter for them. */
 const ROOM = 4;
 
@@ -31,11 +32,12 @@ function offMeans({ rows }) {
   });
 }
 
-/** A mark of its own for each person: solid, hollow, solid and hollow diamond. @param {{who: number, x: number, y: number}} props */
-export function Mark({ who, x, y }) {
+/** A mark of its own for each person: solid, hollow, solid and hollow diamond. @param {{who: number, x: number, y: number, size?: number}} props */
+export function Mark({ who, x, y, size = SIZE }) {
   const kind = who % 2 ? 'set-spare' : 'set-in';
-  const diamond = `${x},${y - SIZE - 1} ${x + SIZE + 1},${y} ${x},${y + SIZE + 1} ${x - SIZE - 1},${y}`;
-  return html`<polygon class=${kind} points=${who % 4 > 1 ? diamond : hexagon(x, y, SIZE)} />`;
+  const wide = size + 1;
+  const diamond = `${x},${y - wide} ${x + wide},${y} ${x},${y + wide} ${x - wide},${y}`;
+  return html`<polygon class=${kind} points=${who % 4 > 1 ? diamond : hexagon(x, y, size)} />`;
 }
 
 /** @param {{study: any}} props */
@@ -62,7 +64,8 @@ export function Plot({ study }) {
       <path class="set-line" d=${`M0 ${y(0)}H${WIDE}`} />
       ${drawn && html`<path class="set-window" d=${`M0 ${y(half)}H${WIDE}M0 ${y(-half)}H${WIDE}`} />`}
       ${pieces.map((/** @type {any} */ one, /** @type {number} */ at) => html`<${Piece} key=${one.piece} ...${{ one, y, step, from: EDGE + at * step, named: at % each === 0 }} />`)}</svg>
-    <p class="set-legend">${t('study.plot.order')} ${study.people.map((/** @type {string} */ name, /** @type {number} */ who) => html`<span key=${name}><svg viewBox="0 0 32 32" aria-hidden="true"><g transform="translate(16 16) scale(1.7)"><${Mark} who=${who} x=${0} y=${0} /></g></svg>${name}</span>`)}</p>
+    <p>${t('study.plot.order')}</p>
+    <ul class="set-legend">${study.people.map((/** @type {string} */ name, /** @type {number} */ who) => html`<li key=${name}><svg viewBox="0 0 32 32" aria-hidden="true"><g transform="translate(16 16) scale(1.7)"><${Mark} who=${who} x=${0} y=${0} /></g></svg>${name}</li>`)}</ul>
     <p class="soft">${limitsNote(half, drawn, reach)}</p></figure>`;
 }
 
@@ -78,12 +81,13 @@ const fan = (at, n, lane) => (n < 2 ? 0 : (at / (n - 1) - 0.5) * lane * 0.55);
 /** @param {any} props */
 function Piece({ one, y, step, from, named }) {
   const lane = step / (one.people.length + 1);
+  const size = Math.min(SIZE, Math.max(LEAST_SIZE, lane * 0.5));
   return html`<g>${one.people.map((/** @type {number[]} */ list, /** @type {number} */ who) => {
     const x = from + lane * (who + 1);
     const bar = list.length
       ? html`<path class="set-line" d=${`M${x - lane * 0.42} ${y(mean(list))}h${lane * 0.84}`} />`
       : null;
-    return html`<g key=${who}>${bar}${list.map((off, at) => html`<${Mark} key=${at} who=${who} x=${x + fan(at, list.length, lane)} y=${y(off)} />`)}</g>`;
+    return html`<g key=${who}>${bar}${list.map((off, at) => html`<${Mark} key=${at} who=${who} x=${x + fan(at, list.length, lane)} y=${y(off)} size=${size} />`)}</g>`;
   })}
     ${named && html`<text class="fig" x=${from + step / 2} y=${HIGH + 26}>${one.piece}</text>`}</g>`;
 }

@@ -1,7 +1,10 @@
 /** Sentences about a gauge study, made from what its view says. */
 import { t } from '../texts/index.js';
 import '../texts/study.js';
-import { local } from '../values.js';
+import { local as separated } from '../values.js';
+
+/** A number as the device writes it, with a minus that can be seen. @param {string} text */
+const local = (text) => separated(text.replace('-', '−'));
 
 const DIGITS = 3;
 const MOST_DECIMALS = 8;
@@ -42,7 +45,7 @@ export function verdictSays(study) {
   const limits = against === 'limits' ? limitsSay(study) : t('study.these');
   const far = state === 'done' ? '' : t('study.so-far', { n: figures.repeats });
   const because = t(`study.because.${against}`, { share: percent(share ?? share_of_total) });
-  return [far, `${t(`study.verdict.${verdict}`, { limits })} ${because}`].filter(Boolean);
+  return [[far, t(`study.verdict.${verdict}`, { limits }), because].filter(Boolean).join(' ')];
 }
 
 const TROUBLES = ['gauge-study-small', 'gauge-study-no-spread'];

@@ -65,7 +65,7 @@ function Figures({ study }) {
     /** @type {string} */ says,
     /** @type {string} */ shown,
   ) =>
-    html`<li key=${word} class="row plain"><span class="says"><b>${t(`study.figure.${word}`)}</b><span class="soft">${says}</span><span class="fig">${shown}</span></span></li>`;
+    html`<li key=${word} class="row plain"><div class="says"><b>${t(`study.figure.${word}`)}</b><p class="soft">${says}</p><p class="fig">${shown}</p></div></li>`;
   const sized = (/** @type {string} */ word, says = t(`study.figure.${word}.says`)) =>
     line(word, says, `${figure(figures[word])} ${unit}`);
   const pooled = treated === 'pooled' ? t('study.figure.pooled') : undefined;
