@@ -27,7 +27,7 @@ export function ofPart(workshop, id) {
     donor: named(workshop.subject(plain.asId(value(subject, 'donor')))),
     from: plain.text(value(subject, 'from')),
     mark: things.mark(subject),
-    measures: plotsOf(kind, parts),
+    measures: plotsOf(workshop, kind, parts),
     ...linesOf(workshop, parts),
   };
 }
@@ -46,7 +46,7 @@ export function ofKind(workshop, id, most) {
     plural: plain.text(value(subject, 'plural')),
     ...summed(workshop, parts, most),
     donors: grouped(workshop, parts, 'donor'),
-    measures: plotsOf(subject, parts),
+    measures: plotsOf(workshop, subject, parts),
   };
 }
 

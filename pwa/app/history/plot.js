@@ -16,7 +16,7 @@ const LEAST_GAP = 19;
 const MOST_BARS = 40;
 const LEAST_BAR = 6;
 
-/** @typedef {{x: number, y: number, bar: number, lies: string | null, struck: boolean}} Mark */
+/** @typedef {{x: number, y: number, bar: number, verdict: string | null, struck: boolean}} Mark */
 
 /** One measure with its sentence. @param {{measure: any, many: boolean}} props */
 export function Measured({ measure, many }) {
@@ -96,19 +96,19 @@ function marksOf(points, left, y, scale) {
   const [first, last] = [left + RIGHT, WIDE - RIGHT];
   const step = turns.size > 1 ? (last - first) / (turns.size - 1) : 0;
   const from = turns.size > 1 ? first : (first + last) / 2;
-  return points.map(({ entry, size, guard, lies, struck }) => ({
+  return points.map(({ entry, size, uncertainty, verdict, struck }) => ({
     x: from + (turns.get(entry) ?? 0) * step,
     y: y(size),
-    bar: guard * scale,
-    lies,
+    bar: uncertainty * scale,
+    verdict,
     struck,
   }));
 }
 
 /** @param {Mark} mark */
-const shapeOf = ({ lies, struck }) => {
+const shapeOf = ({ verdict, struck }) => {
   if (struck) return 'struck';
-  return lies === 'outside' ? 'outside' : lies === 'too-close-to-call' ? 'close' : 'inside';
+  return verdict === 'outside' ? 'outside' : verdict === 'too-close' ? 'close' : 'inside';
 };
 
 const fixed = (/** @type {number} */ number) => number.toFixed(1);
@@ -140,7 +140,7 @@ const Marks = ({ marks }) =>
 
 /** @type {Record<string, string>} */
 const WORDS = {
-  close: 'history.lies.too-close-to-call',
+  close: 'history.lies.too-close',
   outside: 'history.lies.outside',
   struck: 'history.struck',
 };
@@ -150,7 +150,7 @@ function Legend({ marks }) {
   const there = SHAPES.filter((shape) => WORDS[shape] && marks.some((m) => shapeOf(m) === shape));
   const bar = bars(marks).length > 0;
   if (!there.length && !bar) return null;
-  const middle = { x: 16, y: 16, bar: 9, lies: null, struck: false };
+  const middle = { x: 16, y: 16, bar: 9, verdict: null, struck: false };
   return html`<ul class="set-legend">${there.map(
     (shape) =>
       html`<li key=${shape}><svg viewBox="0 0 32 32" aria-hidden="true"><path class=${`ot-${shape}`} d=${PATHS[shape]?.(middle)} /></svg>${t(String(WORDS[shape]))}</li>`,

@@ -105,7 +105,11 @@ export function measureSays(measure, many) {
 }
 
 /** @param {any} point @param {string} unit */
-function lastSays({ size, decimals, lies }, unit) {
-  const facts = { size: figure(size, decimals), unit, lies: lies ? t(`history.lies.${lies}`) : '' };
-  return t(lies ? 'history.last.lies' : 'history.last', facts);
+function lastSays({ size, decimals, verdict }, unit) {
+  const facts = {
+    size: figure(size, decimals),
+    unit,
+    lies: verdict ? t(`history.lies.${verdict}`) : '',
+  };
+  return t(verdict ? 'history.last.lies' : 'history.last', facts);
 }

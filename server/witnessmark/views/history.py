@@ -26,7 +26,7 @@ def of_part(workshop: Workshop, id_: str) -> dict[str, Any]:
         "donor": _named(workshop.subject(plain.as_id(value(subject, "donor")))),
         "from": plain.text(value(subject, "from")),
         "mark": things.mark(subject),
-        "measures": plots_of(kind, [subject] if subject else []),
+        "measures": plots_of(workshop, kind, [subject] if subject else []),
         "lines": lines,
         "of": of,
     }
@@ -44,7 +44,7 @@ def of_kind(workshop: Workshop, id_: str, most: int | None = None) -> dict[str, 
         "plural": plain.text(value(subject, "plural")),
         **_summed(workshop, parts, most),
         "donors": _grouped(workshop, parts, "donor"),
-        "measures": plots_of(subject, parts),
+        "measures": plots_of(workshop, subject, parts),
     }
 
 
