@@ -27,7 +27,8 @@ export function screen({ store }) {
         ? html`<ul class="sheet">${kinds.map((kind) => html`<li key=${kind.id}><${Row} href=${`/set/new?kind=${encodeURIComponent(kind.id)}`} icon="i-kind" name=${value(kind, 'name') ?? ''} says=${t('sets.pool', { n: counts.get(kind.id) ?? 0 })} /></li>`)}</ul>`
         : html`<p class="soft">${t('sets.no-kinds')}</p>`
     }</section>
-    <section class="stack"><h2>${t('sets.together')}</h2><ul class="sheet"><li><${Row} href="/even" icon="i-even" name=${t('sets.even')} says=${t('sets.even.says')} /></li></ul></section></div></${Page}>`;
+    <section class="stack"><h2>${t('sets.together')}</h2><ul class="sheet"><li><${Row} href="/even" icon="i-even" name=${t('sets.even')} says=${t('sets.even.says')} /></li>
+      <li><${Row} href="/shells" icon="i-fit" name=${t('sets.shells')} says=${t('sets.shells.says')} /></li></ul></section></div></${Page}>`;
 }
 
 /** @param {any} workshop @param {string} heading @returns {any[]} */

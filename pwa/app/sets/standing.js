@@ -19,7 +19,7 @@ export function Standing({ set, back }) {
       ${!hidden && html`<${Key} className="press" href=${`/set/${set.id}?strike=1`} icon="i-strike" label=${t('set.strike')} />`}</div></div>
     <div class="right form"><section class="stack"><h2>${t('set.places')}</h2><ol class="sheet">${pieces.map(
       (/** @type {any} */ piece) =>
-        html`<li key=${piece.id}><${Row} href=${`/part/${piece.id}`} icon=${iconOf(piece)} name=${piece.name ?? piece.id} says=${changesSay(piece)} figure=${piece.place ?? ''} /></li>`,
+        html`<li key=${`${piece.id} ${piece.place}`}><${Row} href=${`/part/${piece.id}`} icon=${iconOf(piece)} name=${piece.name ?? piece.id} says=${changesSay(piece)} figure=${piece.place ?? ''} /></li>`,
     )}</ol></section>
     ${
       spares.length > 0 &&

@@ -12,6 +12,8 @@ export const texts = {
   'sets.together': 'Put together',
   'sets.even': 'Even weights',
   'sets.even.says': 'piston, pin and rod, so that every place weighs the same',
+  'sets.shells': 'Shells, shims, washers',
+  'sets.shells.says': 'which of those in stock give the clearance you want',
   'set.title': 'Set',
   'set.choose': 'Choose a set: {kind}',
   'set.not-here': 'This set is not on this phone yet.',

@@ -1,0 +1,99 @@
+/** The thicknesses there are: of a kind's parts, as they were read, or typed. */
+import { value } from '../../log/workshop.js';
+import { convert, quantityOf } from '../../trade/units.js';
+import { measuresOf, sizeOf } from '../../views/measured.js';
+import * as things from '../../views/things.js';
+import { numberOf } from '../forms_fields.js';
+import { mmOf } from './shells_model.js';
+
+/** @param {any} measure */
+export function isLength(measure) {
+  try {
+    return quantityOf(measure.unit ?? '') === 'length';
+  } catch {
+    return false;
+  }
+}
+
+/** The kinds a length is measured on. @param {any} workshop @returns {{id: string, name: string, measures: any[]}[]} */
+export const lengthKinds = (workshop) =>
+  workshop
+    .all('kind')
+    .map((/** @type {any} */ kind) => ({
+      id: kind.id,
+      name: value(kind, 'plural') ?? value(kind, 'name') ?? '',
+      measures: measuresOf(kind).filter(isLength),
+    }))
+    .filter((/** @type {any} */ kind) => kind.measures.length > 0)
+    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
+      one.name.localeCompare(other.name, 'en', { numeric: true }),
+    );
+
+/** @typedef {ReturnType<typeof stockOf>} Stock */
+
+/**
+ * The thicknesses there are: each with how many, and of which parts. Typed ones have no parts.
+ * @param {any} workshop
+ * @param {any} draft
+ */
+export function stockOf(workshop, draft) {
+  const parts = draft.kind ? listed(workshop, draft.kind) : typedStock(draft);
+  const known = parts.filter(({ thick }) => thick !== null);
+  /** @type {Map<string, {thick: number, count: number, parts: any[]}>} */
+  const groups = new Map();
+  for (const part of known) {
+    const key = Number(part.thick).toFixed(5);
+    const group = groups.get(key) ?? { thick: Number(part.thick), count: 0, parts: [] };
+    group.count += part.count;
+    group.parts.push(part);
+    groups.set(key, group);
+  }
+  const all = [...groups.values()].sort((one, other) => one.thick - other.thick);
+  return { groups: all, unmeasured: draft.kind ? parts.length - known.length : 0 };
+}
+
+export const AGAINST = ['scrap', 'machine', 'ask', 'empty'];
+
+/** How many of each part the standing sets hold. @param {any} workshop @returns {Map<string, number>} */
+function usedIn(workshop) {
+  const used = new Map();
+  for (const set of workshop.all('set'))
+    for (const { part } of value(set, 'pieces') ?? []) used.set(part, (used.get(part) ?? 0) + 1);
+  return used;
+}
+
+/** @param {any} workshop @param {string} kind @returns {{id: string, name: string, count: number, thick: number | null, single: boolean}[]} */
+function listed(workshop, kind) {
+  const [measure] = measuresOf(workshop.subject(kind)).filter(isLength);
+  const used = usedIn(workshop);
+  return workshop
+    .all('part')
+    .filter(
+      (/** @type {any} */ part) =>
+        value(part, 'kind') === kind &&
+        !AGAINST.includes(things.mark(part)) &&
+        !things.isFitted(part) &&
+        !things.isGone(part),
+    )
+    .map((/** @type {any} */ part) => {
+      const size = measure ? sizeOf(part, measure) : null;
+      const all = things.quantity(part) ?? 1;
+      return {
+        id: part.id,
+        name: value(part, 'name') ?? part.id,
+        count: Math.max(0, all - (used.get(part.id) ?? 0)),
+        thick: size && convert(size.size, measure?.unit ?? 'mm', 'mm'),
+        single: all === 1,
+      };
+    });
+}
+
+/** @param {any} draft @returns {any[]} */
+const typedStock = ({ stock, unit }) =>
+  stock.map((/** @type {any} */ row) => ({
+    id: null,
+    name: '',
+    count: Math.max(0, Math.floor(Number(numberOf(row.count ?? '1') ?? 0))),
+    thick: mmOf(row.thick, unit),
+    single: false,
+  }));
