@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3a8f67599e5c';
+const VERSION = 'f59b1f3ddf34';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -65,36 +65,63 @@ async function askMissing(core) {
   });
 }
 
+/**
+ * A photo may take minutes on a slow line. Entries that come meanwhile go beside it.
+ * @template T
+ * @param {Core} core @param {() => Promise<boolean>} goOn entries first; whether they are home
+ * @param {Promise<T>} moving @returns {Promise<T>}
+ */
+async function beside(core, goOn, moving) {
+  const moved = moving.then(
+    () => true,
+    () => true,
+  );
+  const stirred = () => core.stirring().then(() => false);
+  while (!(await Promise.race([moved, stirred()]))) if (!(await goOn())) break;
+  return moving;
+}
+
 /** Those a torque is read from first, then the newest. @param {PhotoRow} one @param {PhotoRow} other */
 function byNeed(one, other) {
   if (one.spec !== other.spec) return one.spec ? -1 : 1;
   return one.stamp < other.stamp ? 1 : -1;
 }
 
-/** @param {Core} core */
-async function pull(core) {
+/** @param {Core} core @param {() => Promise<boolean>} goOn @returns {Promise<boolean>} whether the line holds */
+async function pushAll(core, goOn) {
+  for (;;) {
+    // Asked anew each time: one may have been taken while another was on its way.
+    const [row] = await inState(core, 'waiting');
+    if (!row) return true;
+    const on = await beside(core, goOn, push(core, row));
+    await core.refresh();
+    if (!on || core.stirred()) return false;
+  }
+}
+
+/** @param {Core} core @param {() => Promise<boolean>} goOn @returns {Promise<boolean>} whether own ones wait again */
+async function pull(core, goOn) {
   const held = await inState(core, 'held');
   const limit = core.settings.get('photo-limit') ?? LIMIT;
   let size = held.reduce((sum, row) => sum + row.size, 0);
+  const wanted = (/** @type {PhotoRow} */ row) => size < limit || row.spec === true;
   for (const row of (await inState(core, 'away')).sort(byNeed)) {
-    if (size >= limit && !row.spec) return;
-    const blob = await fetchPhoto(core, row.sha);
+    if (!wanted(row) || core.stirred()) return false;
+    const blob = await beside(core, goOn, fetchPhoto(core, row.sha));
     size += blob?.size ?? 0;
     if (blob) await core.heard([]);
+    if ((await inState(core, 'waiting')).length) return true;
   }
+  return false;
 }
 
 /**
  * One at a time, and never in the way of entries: the caller runs this when those are home.
- * @param {Core} core
+ * @param {Core} core @param {() => Promise<boolean>} goOn sees to entries that come meanwhile
  */
-export async function syncPhotos(core) {
+export async function syncPhotos(core, goOn) {
   await askMissing(core);
-  for (const row of await inState(core, 'waiting')) {
-    const on = await push(core, row);
-    await core.refresh();
-    if (!on || core.stirred()) return;
-  }
-  await pull(core);
+  do if (!(await pushAll(core, goOn))) return;
+  while (await pull(core, goOn));
   await core.refresh();
 }

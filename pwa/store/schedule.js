@@ -38,6 +38,8 @@ export function makeSchedule(core, { arm, chance }) {
   let running = null;
   let disarm = () => undefined;
   let stopped = false;
+  /** Tells who waits for it that something happened. @type {() => void} */
+  let wake = () => undefined;
 
   /** @param {Ending} ending */
   function next(ending) {
@@ -49,9 +51,15 @@ export function makeSchedule(core, { arm, chance }) {
       disarm = /** @type {any} */ (arm(wait, () => void now()));
   }
 
-  async function attempt() {
+  /** What happened is being seen to; whether there is still somebody to see to it. */
+  const calm = () => {
     again = false;
-    const held = await core.world.lock(`witnessmark ${core.name}`, () => once(core, next));
+    return !stopped;
+  };
+
+  async function attempt() {
+    calm();
+    const held = await core.world.lock(`witnessmark ${core.name}`, () => once(core, next, calm));
     if (held) return;
     core.say({ please: 'sync' });
     next({ end: 'home' });
@@ -67,6 +75,7 @@ export function makeSchedule(core, { arm, chance }) {
     if (stopped || !mayTry(core)) return Promise.resolve();
     if (running) {
       again = true;
+      wake();
       return running;
     }
     running = attempts().finally(() => {
@@ -76,21 +85,34 @@ export function makeSchedule(core, { arm, chance }) {
   }
 
   core.stirred = () => again || stopped;
+  core.stirring = () =>
+    core.stirred()
+      ? Promise.resolve()
+      : new Promise((resolve) => {
+          wake = resolve;
+        });
   const stop = () => {
     stopped = true;
+    wake();
     disarm();
   };
   return { now, stop };
 }
 
-/** @param {Core} core @param {(ending: Ending) => void} next */
-async function once(core, next) {
+/** Entries: sent and heard until both hold the same. @param {Core} core @param {(ending: Ending) => void} next */
+async function entries(core, next) {
+  const ending = await round(core);
+  next(ending);
+  await core.refresh();
+  return ending.end === 'home';
+}
+
+/** @param {Core} core @param {(ending: Ending) => void} next @param {() => boolean} calm */
+async function once(core, next, calm) {
   core.state.syncing.value = true;
+  const goOn = async () => calm() && (await entries(core, next));
   try {
-    const ending = await round(core);
-    next(ending);
-    await core.refresh();
-    if (ending.end === 'home') await syncPhotos(core);
+    if (await entries(core, next)) await syncPhotos(core, goOn);
   } catch (error) {
     // Whatever it was (a full disk, a store the browser closed), the next try must come.
     core.world.report(error);

@@ -43,14 +43,15 @@ class Line:
 
     @contextmanager
     def photo(self, path: str, size: int) -> Iterator[None]:
-        """A photo on its way takes its time; how many are under way at once is counted."""
+        """A photo takes its time; how many are sent at once is counted, not those fetched."""
+        sent = 1 if size else 0
         with self.guard:
-            self.under_way += 1
+            self.under_way += sent
             self.most_under_way = max(self.most_under_way, self.under_way)
         self.let_go.wait(self.photo_seconds)
         yield
         with self.guard:
-            self.under_way -= 1
+            self.under_way -= sent
             self.photos.append((path.rsplit("/", 1)[1], size))
 
     def ask(self, method: str, path: str, headers: dict[str, str], body: bytes) -> Answer:
@@ -84,7 +85,7 @@ class Relay(BaseHTTPRequestHandler):
         headers = {name: value for name, value in self.headers.items() if name.lower() not in HOP}
         fault = self.line.next_fault(self.path)
         carry = getattr(self, fault.replace(" ", "_"))
-        if self.command == "PUT" and fault == "none":
+        if "/photos/" in self.path and self.command in {"PUT", "GET"} and fault == "none":
             with self.line.photo(self.path, len(body)):
                 carry(headers, body)
         else:
