@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'f59b1f3ddf34';
+const VERSION = 'a601df125868';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

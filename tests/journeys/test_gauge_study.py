@@ -1,6 +1,7 @@
 """A gauge study is measured blind, offline; a published one comes out as it was published."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from journeys import study_scene as made
@@ -8,6 +9,7 @@ from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
 from journeys.hands import Hand, press_in
 from playwright.sync_api import Page, expect
 
+SPOKEN = Path(__file__).parent / "spoken"
 PLACES = {
     "list": "/studies",
     "plan": "/study/new",
@@ -118,6 +120,14 @@ def test_a_screen_of_studies_holds_in_every_theme_and_with_larger_and_longer_wor
     size(studied, at)
     studied.open(PLACES[screen])
     assert studied.wrong(at, studied.jumps()) == {}
+
+
+@pytest.mark.parametrize("screen", ["result", "hand"])
+def test_a_screen_of_studies_is_read_aloud_as_kept(studied: DemoPhone, screen: str) -> None:
+    size(studied, "phone")
+    studied.open(PLACES[screen])
+    kept = (SPOKEN / f"study_{screen}.txt").read_text("utf-8")
+    assert studied.aloud() == kept
 
 
 @pytest.mark.parametrize("at", SIZES)

@@ -26,12 +26,13 @@ export function screen(props) {
     return html`<${Plan} key="new" ...${props} id="new" subject=${null} workshop=${workshop} />`;
   const study = studyView(workshop, id);
   if (!study.here) return html`<${Gone} says=${t('study.not-here')} />`;
+  if (study.hidden) return html`<${Standing} ...${{ study, store }} back=${BACK} />`;
   if (params.edit)
     return html`<${Plan} key=${id} ...${props} id=${id} subject=${workshop.subject(id)} workshop=${workshop} />`;
   if (params.strike)
     return html`<${Strike} key=${params.strike} ...${props} study=${study} made=${workshop.subject(id).made} />`;
-  if (params.run && !study.hidden)
-    return html`<${Run} ...${{ study, store }} leave=${() => back(`/study/${id}`)} />`;
+  if (params.run)
+    return html`<${Run} ...${{ study, workshop, store }} leave=${() => back(`/study/${id}`)} />`;
   return html`<${Standing} ...${{ study, store }} back=${BACK} />`;
 }
 

@@ -69,7 +69,7 @@ export function Plan({ id, subject, workshop, store, go, back }) {
   };
   const minutes = Math.max(1, Math.round((n * SECONDS) / 60));
   return html`<${Page} title=${title} back=${home} quiet><div class="left form"><h1 tabindex="-1">${title}</h1>
-    <${What} ...${{ draft, change, workshop }} /><${Who} ...${{ draft, change }} />
+    <${What} ...${{ draft, change, workshop }} /><${Who} ...${{ draft, change }} begun=${Boolean(subject)} />
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('study.keep')} second=${why || t('study.keep.says', { n, minutes })} /></${Dock}></div>${trouble}</${Page}>`;
 }
 
@@ -80,7 +80,7 @@ function What({ draft, change, workshop }) {
     says: value(one, 'name') ?? t('study.nameless'),
   }));
   const units = Object.keys(/** @type {any} */ (UNIT_WORDS)[draft.quantity] ?? {}).filter(
-    (word) => !RARE.has(word),
+    (word) => !RARE.has(word) || word === draft.unit,
   );
   const take = (/** @type {string} */ id) =>
     change({ instrument: id, ...shownBy(workshop.subject(id)) });
@@ -103,7 +103,7 @@ function shownBy(instrument) {
 }
 
 /** @param {any} props */
-function Who({ draft, change }) {
+function Who({ draft, change, begun }) {
   const name = (/** @type {number} */ at) => (/** @type {string} */ text) =>
     change((/** @type {any} */ was) => ({
       people: was.people.map((/** @type {string} */ one, /** @type {number} */ place) =>
@@ -112,7 +112,7 @@ function Who({ draft, change }) {
     }));
   const more = () => change((/** @type {any} */ was) => ({ people: [...was.people, ''] }));
   return html`<fieldset class="stack"><legend>${t('study.people')}</legend>${draft.people.map((/** @type {string} */ one, /** @type {number} */ at) => html`<${TextField} key=${at} id=${`study-person-${at}`} label=${t('study.person', { n: at + 1 })} value=${one} onChange=${name(at)} />`)}
-      <${Key} label=${t('study.person.more')} onPress=${more} disabled=${draft.people.length >= MOST} /></fieldset>
+      ${begun && html`<p class="hint">${t('study.people.hint')}</p>`}<${Key} label=${t('study.person.more')} onPress=${more} disabled=${draft.people.length >= MOST} /></fieldset>
     <${Count} label=${t('study.pieces')} value=${draft.pieces} least=${2} most=${MOST} onChange=${(/** @type {number} */ pieces) => change({ pieces })} />
     <${Count} label=${t('study.repeats')} value=${draft.repeats} least=${2} most=${MOST_REPEATS} onChange=${(/** @type {number} */ repeats) => change({ repeats })} />`;
 }

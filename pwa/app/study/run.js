@@ -24,11 +24,10 @@ const BLANK = { person: '', round: 0, cell: '', typed: '', sign: '' };
  * Cells nobody has read yet, in their order; one just kept is left out before it has come back from
  * the disk, so that the next reading never lands on it.
  * @param {any} study
- * @param {{study: any, cells: string[]}} ahead
+ * @param {string[]} just
  * @returns {At[]}
  */
-function openCells(study, ahead) {
-  const just = ahead.study === study ? ahead.cells : [];
+function openCells(study, just) {
   return orderOf(study).filter((at) => {
     const who = study.people.indexOf(at.person);
     return !study.rows[at.piece - 1]?.people[who]?.[at.repeat - 1] && !just.includes(key(at));
@@ -47,13 +46,13 @@ function turnOf(open, { person, round }) {
   return mine.repeat === round || open[0]?.person === person ? mine : null;
 }
 
-/** @param {{study: any, store: any, leave: () => void}} props */
-export function Run({ study, store, leave }) {
+/** @param {{study: any, workshop: any, store: any, leave: () => void}} props workshop: what the study was read from */
+export function Run({ study, workshop, store, leave }) {
   const [draft, change] = useDraft(store, `study-run:${study.id}`, BLANK);
-  const [ahead, setAhead] = useState({ study, cells: /** @type {string[]} */ ([]) });
+  const [ahead, setAhead] = useState({ workshop, cells: /** @type {string[]} */ ([]) });
   const { keep, trouble } = useKeep(store);
   if (!draft) return html`<main class="run narrow"><${Wait} /></main>`;
-  const open = openCells(study, ahead);
+  const open = openCells(study, ahead.workshop === workshop ? ahead.cells : []);
   if (!open.length) return html`<${Whole} ...${{ study, leave }} />`;
   const at = turnOf(open, draft);
   if (!at) return html`<${Handover} ...${{ study, open, leave, change }} />`;
@@ -67,8 +66,14 @@ export function Run({ study, store, leave }) {
     if (!(await keep([{ heading: 'trial', about: study.id, body: { ...at, value } }])))
       return false;
     feedback('kept');
-    setAhead((was) => ({ study, cells: [...(was.study === study ? was.cells : []), key(at)] }));
-    const next = turnOf(open.slice(1), draft);
+    setAhead((was) => ({
+      workshop,
+      cells: [...(was.workshop === workshop ? was.cells : []), key(at)],
+    }));
+    const next = turnOf(
+      open.filter((one) => one !== at),
+      draft,
+    );
     say(next ? t('study.kept.one', { piece: next.piece }) : t('study.kept.round'));
     change({ typed: '', sign: '', round: Math.max(draft.round, at.repeat) });
     return true;
@@ -86,14 +91,14 @@ function readOf({ typed, sign }, unit) {
 /** Whether a reading may be below nothing: then there is a key for the sign. @param {any} study */
 const maySign = ({ least }) => least === null || Number(least) < 0;
 
-/** A minus typed by an instrument or on a keyboard. @param {(() => void) | null} turn */
+/** A minus typed by an instrument or on a keyboard counts, whether there is a key for it or not. @param {() => void} turn */
 function useMinus(turn) {
   const now = useRef(turn);
   now.current = turn;
   useEffect(() => {
     const onKey = (/** @type {KeyboardEvent} */ event) => {
       const plain = !event.ctrlKey && !event.metaKey && !event.altKey;
-      if (plain && (event.key === '-' || event.key === '−')) now.current?.();
+      if (plain && (event.key === '-' || event.key === '−')) now.current();
     };
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
@@ -107,15 +112,14 @@ function Reading({ study, at, typed, set, read, leave, left }) {
   const type = (/** @type {string} */ one) =>
     set((/** @type {any} */ was) => ({ typed: press(was.typed, one, DECIMALS) }));
   const turn = () => set((/** @type {any} */ was) => ({ sign: was.sign ? '' : '-' }));
-  const signed = maySign(study);
   useDigits(type, leave);
-  useMinus(signed ? turn : null);
+  useMinus(turn);
   const shown = `${typed.sign ? '−' : ''}${local(typed.typed)}`;
   const who = t('study.turn', { person: at.person, done: of - left + 1, of });
   return html`<${RunFrame} title=${t('study.piece', at)} demo=${study.invented} leave=${leave} says=${t('study.leave')} className="narrow">
     <${RunTitle} name=${t('study.piece', at)} right=${who} />
     <div class="typed" role="status" data-long=${shown.length > 5 ? 'yes' : 'no'}><span class="big">${shown}</span><span class="unit">${unit}</span></div>
-    <div class="pair">${signed && html`<${Press} class="press" typing aria-label=${t('study.sign')} aria-pressed=${String(Boolean(typed.sign))} onPress=${turn}>±</${Press}>`}
+    <div class="pair">${maySign(study) && html`<${Press} class="press" typing aria-label=${t('study.sign')} aria-pressed=${String(Boolean(typed.sign))} onPress=${turn}>±</${Press}>`}
       <${Key} className="press" icon="i-strike" disabled=${!last} href=${last ? `/study/${study.id}?strike=${last.id}` : undefined}
         label=${last ? t('study.last', last) : t('study.last.none')} /></div>
     <${Keypad} onKey=${type} />

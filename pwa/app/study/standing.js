@@ -1,6 +1,7 @@
 /** A study as it stands: the sentence first, then figures, picture and readings. */
 import { feedback } from '../feedback.js';
 import { Act, Caution, Dock, html, Key, Page, Source, say } from '../frame/index.js';
+import { madeSays } from '../frame/maker.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { Plot } from './plot.js';
@@ -27,8 +28,11 @@ export function Standing({ study, store, back }) {
     ${!hidden && html`<${Asks} ...${{ study, store }} />`}
     <div class="stack">${farSays(study).map((says) => html`<p key=${says} class="set-says">${says}</p>`)}
     ${figures && html`<${Told} study=${study} />`}</div>
-    <div class="pair"><${Key} className="press" href=${`/study/${id}?edit=1`} label=${t('study.edit')} />
-      ${!hidden && html`<${Key} className="press" href=${`/study/${id}?strike=study`} icon="i-strike" label=${t('study.strike')} />`}</div>
+    ${
+      !hidden &&
+      html`<div class="pair"><${Key} className="press" href=${`/study/${id}?edit=1`} label=${t('study.edit')} />
+      <${Key} className="press" href=${`/study/${id}?strike=study`} icon="i-strike" label=${t('study.strike')} /></div>`
+    }
     ${next && !hidden && html`<${Dock}><${Act} href=${`/study/${id}?run=1`} label=${t(state === 'empty' ? 'study.go' : 'study.go-on')} second=${t('study.go.says', next)} /></${Dock}>`}</div>
     <div class="right form">${figures && html`<${Figures} study=${study} />`}
     ${figures && html`<${Plot} study=${study} />`}<${Beside} study=${study} /><${Readings} study=${study} /><${StruckOut} study=${study} /></div></${Page}>`;
@@ -97,7 +101,7 @@ function Asks({ study, store }) {
     (
       /** @type {any} */ ask,
     ) => html`<div key=${atSays(ask)} class="asks"><${Caution} word="notice" says=${t('study.ask', { reading: atSays(ask) })} />
-      <div class="chips">${ask.readings.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${readingSays(one.value)} onPress=${() => settle(ask, one)} />`)}
+      <div class="chips">${ask.readings.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${[readingSays(one.value), madeSays(one)].filter(Boolean).join(' · ')} onPress=${() => settle(ask, one)} />`)}
       <${Key} className="press" label=${t('study.ask.neither')} onPress=${() => settle(ask, null)} /></div></div>`,
   )}${trouble}`;
 }
