@@ -1,7 +1,7 @@
 /** Compression ratio from measured volumes: how sure it is, what matters most, what to change. */
 import { TradeError } from '../errors.js';
 import { isGiven } from './alike.js';
-import { aboveZero, finite, LEAST, notBelowZero } from './amounts.js';
+import { aboveZero, facts, finite, LEAST, notBelowZero } from './amounts.js';
 import { rounded } from './units.js';
 
 const COVERAGE = 2;
@@ -133,7 +133,7 @@ function room(volume) {
 /** @param {Cylinder} cylinder */
 function plain(cylinder) {
   return {
-    boreMm: aboveZero(cylinder.boreMm, 'bore'),
+    boreMm: aboveZero(facts(cylinder, 'cylinder').boreMm, 'bore'),
     strokeMm: aboveZero(cylinder.strokeMm, 'stroke'),
     gasketBoreMm: aboveZero(cylinder.gasketBoreMm ?? cylinder.boreMm, 'gasket bore'),
     chamberCm3: notBelowZero(cylinder.chamberCm3, 'chamber'),

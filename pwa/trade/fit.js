@@ -5,7 +5,7 @@
  */
 import { TradeError } from '../errors.js';
 import { isGiven, many } from './alike.js';
-import { aboveZero, finite, notBelowZero } from './amounts.js';
+import { aboveZero, facts, finite, notBelowZero } from './amounts.js';
 import { guardBand, judge as judged } from './limits.js';
 
 const COVERAGE = 2;
@@ -144,6 +144,7 @@ export function toFile(gapMm, wantedMm) {
  * @param {string} [rule]
  */
 export function judge(found, leastMm, mostMm, rule = 'expanded') {
+  facts(found, 'clearance');
   if (found.standard_uncertainty_mm === null) throw new NoUncertainty();
   const guard = guardBand(found.standard_uncertainty_mm, rule);
   return judged(found.clearance_mm, leastMm, mostMm, guard);

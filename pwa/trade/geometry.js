@@ -123,5 +123,5 @@ export function speedFor(meanSpeedMPerS, strokeMm) {
  */
 export function cm3Over(diameterMm, what, heightMm) {
   const wide = aboveZero(diameterMm, what);
-  return (QUARTER * wide * wide * heightMm) / 1000;
+  return (QUARTER * wide * wide * finite(heightMm, 'height')) / 1000;
 }

@@ -54,7 +54,7 @@ export function value(sign) {
  * @param {number} place
  */
 function valueAt(sign, place) {
-  const upper = /^[!-~]$/.test(sign) ? sign.toUpperCase() : '';
+  const upper = typeof sign === 'string' && /^[!-~]$/.test(sign) ? sign.toUpperCase() : '';
   const found = upper ? ALPHABET.indexOf(LOOK_ALIKES[upper] ?? upper) : -1;
   if (found < 0) throw new LabelSign({ sign, place });
   return found;

@@ -2,6 +2,7 @@
  * Money in minor units of its currency: read, summed and shared without a lost cent.
  * No floating number is taken or given; minor units are whole BigInts.
  */
+import { many } from './alike.js';
 import { count } from './amounts.js';
 import { DIGITS } from './money_codes.js';
 import {
@@ -73,7 +74,7 @@ export function text(amount) {
  * @param {readonly Money[]} listed
  */
 export function total(listed) {
-  if (!listed.length) throw new NothingToSum();
+  if (!many(listed, 'amounts').length) throw new NothingToSum();
   return money(oneCurrency(listed), whole(listed.map((each) => each.minor)));
 }
 
@@ -107,7 +108,7 @@ export function times(price, many) {
  * @param {readonly Money[]} lines
  */
 export function shared(amount, lines) {
-  if (!lines.length) throw new NoLines();
+  if (!many(lines, 'lines').length) throw new NoLines();
   const currency = oneCurrency([amount, ...lines]);
   const prices = lines.map((each, i) => weight(each, i + 1));
   const weights = prices.some((each) => each > 0n) ? prices : prices.map(() => 1n);
@@ -138,7 +139,8 @@ const whole = (listed) => listed.reduce((sum, each) => sum + each, 0n);
  * @param {string} what
  */
 export function checked(amount, what) {
-  if (typeof amount?.minor !== 'bigint') throw new NoMoney({ what });
+  if (typeof amount?.minor !== 'bigint' || typeof amount.currency !== 'string')
+    throw new NoMoney({ what });
   return amount;
 }
 

@@ -2,7 +2,7 @@
  * Whether a typed torque can be meant as it stands: out by ten, another unit, another lubricant?
  * Plausibility only. A share of proof load by nut factor judges a slip of the keypad, never a manual.
  */
-import { aboveZero } from './amounts.js';
+import { aboveZero, facts, word } from './amounts.js';
 import { ANY, BANDS, find } from './lubricant.js';
 import { classOf, proofStressMpa } from './strength.js';
 import { stressAreaMm2 } from './thread.js';
@@ -41,6 +41,8 @@ const NEWTON_METRES = new Map(TORQUE_WORDS.map((word) => [word, convert(1, word,
  */
 export function plausibility(torque, thread, propertyClass, how = {}) {
   const { state = null, nutFactor = null, valueFor = null, thenAngle = false } = how;
+  facts(thread, 'thread');
+  word(facts(torque, 'torque').value, 'torque');
   const size = NEWTON_METRES.get(torque.unit);
   if (!size) throw new UnitsDiffer({ unit: torque.unit, other: 'N·m' });
   const number = aboveZero(Number(torque.value), 'torque');

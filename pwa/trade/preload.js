@@ -1,7 +1,7 @@
 /** Preload of a bolt: its band from one torque, its share of proof, its limit in tightening. */
 import { TradeError } from '../errors.js';
 import { many } from './alike.js';
-import { aboveZero, count, numbers, share as shareOf } from './amounts.js';
+import { aboveZero, count, facts, numbers, share as shareOf } from './amounts.js';
 import { classOf, loads, yieldStressMpa } from './strength.js';
 import { pitchDiameterMm, rootDiameterMm } from './thread.js';
 import { friction, nutFactor, preloadByNutFactor } from './torque_form.js';
@@ -92,6 +92,7 @@ export const shareOfProof = (preloadN, thread, propertyClass) =>
  */
 export function atShareOfYield(given) {
   const { thread, propertyClass, frictionThread, shareOfYield = 0.9, waistMm = null } = given;
+  facts(thread, 'thread');
   const part = aboveZero(shareOf(shareOfYield, 'share of yield'), 'share of yield');
   const rub = friction(frictionThread, 'friction in the thread');
   const name = classOf(propertyClass, thread.standard);

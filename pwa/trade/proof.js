@@ -3,8 +3,16 @@
  * Shares and means only. What is enough says the owner's limit; what others publish is offered with
  * its source and never as authority. Pressures in kPa, times in seconds.
  */
-import { many } from './alike.js';
-import { aboveZero, count, notBelowZero, numbers, share as shareOf } from './amounts.js';
+import { isGiven, many } from './alike.js';
+import {
+  aboveZero,
+  count,
+  facts,
+  finite,
+  notBelowZero,
+  numbers,
+  share as shareOf,
+} from './amounts.js';
 import {
   GaugesCrossed,
   LimitsCrossed,
@@ -95,7 +103,8 @@ export const isEven = (lowestOverHighest, limit = EVEN_SHARE) =>
 /** @param {readonly Point[]} points */
 function trace(points) {
   if (!many(points, 'points').length) throw new NoReadings({ what: 'pressure' });
-  for (const { time_s: time, pressure_kPa: pressure } of points) {
+  for (const each of points) {
+    const { time_s: time, pressure_kPa: pressure } = facts(each, 'point');
     notBelowZero(time, 'time');
     notBelowZero(pressure, 'pressure');
   }
@@ -158,6 +167,15 @@ function holds(number, low, high) {
   return (low ?? -Infinity) - hair <= number && number <= (high ?? Infinity) + hair;
 }
 
+/** A limit has numbers for its ends, the least not above the most. @param {PressureLimit} limit */
+function checkLimit(limit) {
+  for (const end of Object.values(facts(limit, 'limit'))) if (isGiven(end)) finite(end, 'limit');
+  const { least_kPa: least, most_kPa: most } = limit;
+  if (typeof least === 'number' && !holds(least, null, most)) {
+    throw new LimitsCrossed({ what: 'oil pressure' });
+  }
+}
+
 /**
  * An oil pressure against the owner's limits for its speed and temperature, and no others. All limits
  * whose range holds the reading count; too low is said before too high.
@@ -169,11 +187,7 @@ export function oilPressure({ pressureKpa, speed, temperatureC }, limits) {
   notBelowZero(pressureKpa, 'oil pressure');
   notBelowZero(speed, 'speed');
   convert(temperatureC, '°C', '°C');
-  for (const { least_kPa: least, most_kPa: most } of many(limits, 'limits')) {
-    if (typeof least === 'number' && !holds(least, null, most)) {
-      throw new LimitsCrossed({ what: 'oil pressure' });
-    }
-  }
+  for (const each of many(limits, 'limits')) checkLimit(each);
   const ours = limits.filter(
     (each) =>
       holds(speed, each.speed_from, each.speed_to) &&

@@ -3,7 +3,8 @@
  * Cost = Σ weight · (largest − smallest) / scale over the measures. Of equally cheap sets the one
  * with the least wear is chosen, then the one from the fewest donors.
  */
-import { aboveZero, count, finite, notBelowZero } from './amounts.js';
+import { many } from './alike.js';
+import { aboveZero, count, facts, finite, notBelowZero, word } from './amounts.js';
 import {
   MeasureMissing,
   NameDoubled,
@@ -50,6 +51,7 @@ export const MOST = Object.freeze([0, 1000, 128, 48]);
  */
 export function best(pieces, measures, choose, { pinned = [], excluded = [] } = {}) {
   count(choose, 'choose', 1);
+  for (const each of [...many(pinned, 'pinned'), ...many(excluded, 'excluded')]) word(each, 'name');
   checkSizes(pieces, measures);
   const factors = measures.map(factor);
   const places = mayBeChosen(pieces, choose, pinned, excluded);
@@ -74,6 +76,12 @@ export function best(pieces, measures, choose, { pinned = [], excluded = [] } = 
  * @param {readonly Measure[]} measures
  */
 function checkSizes(pieces, measures) {
+  for (const each of many(measures, 'measures')) facts(each, 'measure');
+  for (const each of many(pieces, 'pieces')) {
+    facts(each, 'piece');
+    word(each.name, 'name');
+    many(each.sizes, 'sizes');
+  }
   if (!measures.length) throw new NoMeasure();
   const most = MOST[measures.length] ?? 0;
   if (pieces.length > most) {

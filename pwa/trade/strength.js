@@ -2,7 +2,7 @@
  * Property classes of bolts: proof, yield and tensile stress, and the loads of a thread in them.
  * Table values, not a judgement about the bolt in hand.
  */
-import { aboveZero } from './amounts.js';
+import { aboveZero, facts, finite, word } from './amounts.js';
 import { MM_AN_INCH, stressAreaMm2 } from './thread.js';
 import { ClassSize, ClassThread, ClassUnknown } from './thread_errors.js';
 import { convert } from './units.js';
@@ -65,6 +65,7 @@ export function classOf(typed, standard = null) {
   const name = METRIC.has(number) && !found?.[1] ? number : `SAE ${number}`;
   const metric = METRIC.has(name);
   if (!metric && !INCH.has(name)) throw new ClassUnknown({ typed: text.slice(0, 20) });
+  if (standard !== null) word(standard, 'standard');
   if (standard !== null && (standard === 'metric') !== metric) {
     throw new ClassThread({ name, thread: `${standard} threads` });
   }
@@ -73,8 +74,10 @@ export function classOf(typed, standard = null) {
 
 /** @type {(name: string, diameterMm: number) => Row} */
 function rowOf(name, diameterMm) {
+  finite(diameterMm, 'diameter');
   const metric = METRIC.get(name);
-  const rows = /** @type {Row[]} */ (metric ?? INCH.get(name));
+  const rows = metric ?? INCH.get(name);
+  if (!rows) throw new ClassUnknown({ typed: name });
   const [size, unit] = metric ? [diameterMm, 'mm'] : [diameterMm / MM_AN_INCH, 'in'];
   const hair = 1e-9 * size;
   const least = rows[0]?.[0] ?? 0;
@@ -129,7 +132,7 @@ export function stresses(propertyClass, diameterMm) {
  * @param {string} propertyClass
  */
 export function loads(thread, propertyClass) {
-  const name = classOf(propertyClass, thread.standard);
+  const name = classOf(propertyClass, facts(thread, 'thread').standard);
   const [, , proof, yields, tensile] = rowOf(name, thread.diameter_mm);
   const times = stressAreaMm2(thread) * (METRIC.has(name) ? 1 : MPA_A_KSI);
   return Object.freeze({

@@ -1,6 +1,6 @@
 /** How far a bolt stretches under load, section by section, and the load from its stretch. */
 import { many } from './alike.js';
-import { aboveZero, count, notBelowZero, numbers } from './amounts.js';
+import { aboveZero, count, facts, notBelowZero, numbers } from './amounts.js';
 import { stressAreaMm2 } from './thread.js';
 
 /** @typedef {import('./thread.js').Thread} Thread */
@@ -12,7 +12,8 @@ import { stressAreaMm2 } from './thread.js';
  */
 export function give(sections) {
   count(many(sections, 'sections').length, 'number of sections', 1);
-  return sections.reduce((sum, { length_mm: length, area_mm2: area }) => {
+  return sections.reduce((sum, each) => {
+    const { length_mm: length, area_mm2: area } = facts(each, 'section');
     const part = aboveZero(length, 'length of a section') / aboveZero(area, 'area of a section');
     return sum + part;
   }, 0);
@@ -60,6 +61,7 @@ export const stiffness = (modulusMpa, sections) =>
  * @returns {readonly Section[]}
  */
 export function bolt(thread, shankMm, freeThreadMm, waistMm = null) {
+  facts(thread, 'thread');
   const across = aboveZero(waistMm ?? thread.diameter_mm, 'waist');
   const both = [
     { length_mm: notBelowZero(shankMm, 'shank'), area_mm2: (Math.PI / 4) * across ** 2 },

@@ -2,6 +2,7 @@
  * Threads of fasteners: diameters and tensile stress area, on the basic profile of ISO 68-1, which
  * unified threads share. Diameters are the basic ones of ISO 724, without tolerance.
  */
+import { aboveZero, facts, WrongKind, word } from './amounts.js';
 
 const PITCH_FACTOR = (3 * Math.sqrt(3)) / 8;
 const MINOR_FACTOR = (5 * Math.sqrt(3)) / 8;
@@ -16,23 +17,38 @@ export const MM_AN_INCH = 25.4;
  */
 
 /**
+ * The thread, if it is one: both its sizes above zero, of a known standard.
+ * @param {Thread} thread
+ */
+function checked(thread) {
+  facts(thread, 'thread');
+  aboveZero(thread.diameter_mm, 'diameter');
+  aboveZero(thread.pitch_mm, 'pitch');
+  if (!Object.hasOwn(ROOT_FACTOR, word(thread.standard, 'standard')))
+    throw new WrongKind({ what: 'standard' });
+  return thread;
+}
+
+/**
  * d2 = d - 0.649519 P. ISO 724; ASME B1.1, the same basic profile.
  * @param {Thread} thread
  */
-export const pitchDiameterMm = (thread) => thread.diameter_mm - PITCH_FACTOR * thread.pitch_mm;
+export const pitchDiameterMm = (thread) =>
+  checked(thread).diameter_mm - PITCH_FACTOR * thread.pitch_mm;
 
 /**
  * d1 = d - 1.082532 P, of the nut thread.
  * @param {Thread} thread
  */
-export const minorDiameterMm = (thread) => thread.diameter_mm - MINOR_FACTOR * thread.pitch_mm;
+export const minorDiameterMm = (thread) =>
+  checked(thread).diameter_mm - MINOR_FACTOR * thread.pitch_mm;
 
 /**
  * d3, of the bolt thread: metric d - 1.226869 P, unified (rounded root) d - 1.190785 P.
  * @param {Thread} thread
  */
 export const rootDiameterMm = (thread) =>
-  thread.diameter_mm - ROOT_FACTOR[thread.standard] * thread.pitch_mm;
+  checked(thread).diameter_mm - ROOT_FACTOR[thread.standard] * thread.pitch_mm;
 
 /**
  * The tensile stress area by the formula of its own standard, or of the other one.
@@ -40,7 +56,7 @@ export const rootDiameterMm = (thread) =>
  * @param {Standard | null} [formula]
  */
 export function stressAreaMm2(thread, formula = null) {
-  const pitch = thread.pitch_mm;
+  const pitch = checked(thread).pitch_mm;
   const root = thread.diameter_mm - ROOT_FACTOR.metric * pitch;
   const mean =
     (formula ?? thread.standard) === 'metric'

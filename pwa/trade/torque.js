@@ -1,5 +1,6 @@
 /** A torque reading held against its target: how far off, and whether it was read right. */
 import { TradeError } from '../errors.js';
+import { facts, share as shareOf, word } from './amounts.js';
 import { convert, quantityOf, TORQUE_WORDS } from './units.js';
 
 /** @typedef {import('./units.js').Measured} Measured */
@@ -23,6 +24,10 @@ export class TargetMissing extends TradeError {
  * @param {Measured} target
  */
 function ofTarget(reading, target) {
+  for (const each of [reading, target]) {
+    facts(each, 'torque');
+    word(each.value, 'torque');
+  }
   const read = convert(Number(reading.value), reading.unit, target.unit);
   if (!(Number(target.value) > 0)) throw new TargetMissing();
   return read / Number(target.value);
@@ -46,7 +51,7 @@ export function deviation(reading, target) {
  * @returns {'short' | 'within' | 'too-far'}
  */
 export function against(reading, target, permitted) {
-  const share = permitted ?? UNKNOWN_DEVIATION;
+  const share = shareOf(permitted ?? UNKNOWN_DEVIATION, 'deviation');
   const ratio = ofTarget(reading, target);
   if (ratio < 1 - share - ROUNDING) return 'short';
   return ratio > 1 + share + ROUNDING ? 'too-far' : 'within';

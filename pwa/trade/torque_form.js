@@ -1,6 +1,6 @@
 /** Between torque and preload: the nut-factor form, and the long forms with both frictions. */
 import { TradeError } from '../errors.js';
-import { aboveZero, finite, notBelowZero, numbers } from './amounts.js';
+import { aboveZero, facts, finite, notBelowZero, numbers } from './amounts.js';
 import { pitchDiameterMm } from './thread.js';
 
 /** @typedef {import('./thread.js').Thread} Thread */
@@ -113,7 +113,9 @@ export function meanBearingDiameter(outsideMm, holeMm) {
  * @param {Screw} screw
  * @param {Friction} rub
  */
-function checked(amount, screw, { thread, underHead }) {
+function checked(amount, screw, rub) {
+  facts(screw, 'screw');
+  const { thread, underHead } = facts(rub, 'friction');
   numbers({
     ...amount,
     'pitch diameter': screw.pitchDiameterMm,

@@ -56,6 +56,7 @@ export function wordsOf(wanted) {
  */
 export function unitWord(typed, wanted) {
   const words = wordsOf(wanted);
+  if (typeof typed !== 'string') throw new UnitUnknown({ unit: typed });
   const each = squeezed(typed).replaceAll("''", '"');
   const two = (TWO_MEANINGS[wanted] ?? []).find(({ written }) => written.includes(each));
   if (two) throw new UnitTwoMeanings({ typed, one: two.units[0], other: two.units[1] });

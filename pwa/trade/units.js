@@ -1,5 +1,5 @@
 /** Units: amounts in words of closed lists, converted exactly, shown without losing a digit. */
-import { count, finite, TooLarge } from './amounts.js';
+import { count, facts, finite, TooLarge, word } from './amounts.js';
 import { decimal, exact, float, product, ratioOf, roundedRatio, sum } from './exact.js';
 import { parseNumber } from './number.js';
 import { BelowAbsoluteZero, NumberUnclear, UnitsDiffer, UnitUnknown } from './unit_errors.js';
@@ -107,12 +107,21 @@ export function convertDifference(value, unit, to) {
   return float(product(exact(finite(value, 'amount')), between(unit, to).scale));
 }
 
+/** An amount as it was typed, if it is one. @param {Measured} amount */
+function kept(amount) {
+  facts(amount, 'amount');
+  if (!/[0-9]/.test(word(amount.value, 'amount')) || !KEPT.test(amount.value))
+    throw new NumberUnclear({ typed: amount.value });
+  return amount;
+}
+
 /**
  * -1, 0 or 1 as the first amount is less than, as much as, or more than the second; exact.
  * @param {Measured} one
  * @param {Measured} other
  */
 export function compare(one, other) {
+  for (const each of [one, other]) kept(each);
   const { scale, offset } = between(one.unit, other.unit);
   const left = sum(product(decimal(one.value), scale), offset);
   const right = decimal(other.value);
@@ -129,7 +138,7 @@ export function compare(one, other) {
  * @param {string} to
  */
 export function shown(amount, to) {
-  if (amount.unit === to) return amount.value;
+  if (kept(amount).unit === to) return amount.value;
   const { scale, offset } = between(amount.unit, to);
   const typed = decimal(amount.value);
   let decimals = LEAST_DECIMALS[quantityOf(to)] ?? 0;

@@ -2,14 +2,18 @@
 
 import dataclasses
 import inspect
+import json
 import math
+import subprocess
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pint
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from tools import node
 from trade import recorded
 from trade.recorded import Rule
 from witnessmark.errors import WitnessmarkError
@@ -85,6 +89,16 @@ def test_a_wrong_kind_is_refused_by_name_or_does_no_harm(rule: Rule, odd: Any, d
         assert len(told["says"]) < 1000
     else:
         assert finite(came)
+
+
+def test_the_page_refuses_wrong_kinds_by_name() -> None:
+    done = subprocess.run(
+        [node(), str(Path(__file__).with_name("wrong_kinds.mjs"))],
+        capture_output=True, text=True, timeout=240, check=True,
+    )  # fmt: skip
+    told = json.loads(done.stdout)
+    assert told["wrong"] == []
+    assert len(told["tried"]) > 200
 
 
 def test_nearly_every_public_rule_is_tried() -> None:
