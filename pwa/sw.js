@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'a601df125868';
+const VERSION = '80479a2628b6';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -70,6 +70,15 @@ def test_drawing_an_arrow_holds_at_every_size(phone: DemoPhone, at: str) -> None
     page.get_by_role("button", name="Leave it").click()
 
 
+@pytest.mark.parametrize("at", SIZES)
+def test_photos_of_good_and_not_good_hold_in_the_form_of_a_kind(phone: DemoPhone, at: str) -> None:
+    size(phone, at)
+    phone.open(f"/kind/{KIND}")
+    phone.page.locator(".kind-rows summary").first.click()
+    phone.page.locator(".example img").nth(1).wait_for()
+    assert phone.wrong(at, []) == {}
+
+
 def test_a_photo_opens_from_its_record_and_back_closes_it(phone: DemoPhone) -> None:
     size(phone, "phone")
     phone.open(f"/part/{PART}")

@@ -50,7 +50,7 @@ export function Question({ row, put, about }) {
       onChange=${(/** @type {any} */ event) => put({ drawing: event.target.value })}><option value="">${t('kind.drawing.none')}</option>
       ${WORN.map((word) => html`<option key=${word} value=${word}>${t(`worn.${word}`)}</option>`)}</select></div>
     ${WORN.includes(row.drawing) && html`<div class="plate"><${Worn} word=${row.drawing} label=${t(`worn.${row.drawing}`)} /></div>`}
-    <div class="in-row">${['good', 'bad'].map((side) => html`<${Example} key=${side} row=${row} side=${side} put=${put} about=${about} />`)}</div>`;
+    <div class="examples">${['good', 'bad'].map((side) => html`<${Example} key=${side} row=${row} side=${side} put=${put} about=${about} />`)}</div>`;
 }
 
 /** One thing to measure. @param {any} props */
