@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '80479a2628b6';
+const VERSION = '8a41dcb263ad';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

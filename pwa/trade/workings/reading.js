@@ -22,6 +22,8 @@ const PER_CENT = '%';
  * @param {Record<string, any>} typed
  */
 export function read(working, typed) {
+  if (!isObject(typed))
+    throw new AskShape({ ask: 'given', trouble: 'is no object of values by their names' });
   const names = working.asks.map((ask) => ask.name);
   for (const name of Object.keys(typed)) {
     if (!names.includes(name))
@@ -108,7 +110,7 @@ function pieces(text) {
 /** @param {Ask} ask @param {any} value @returns {Typed} */
 function one(ask, value) {
   const parts = isObject(value) ? value : { value };
-  const text = Number.isInteger(parts.value) ? String(parts.value) : parts.value;
+  const text = Number.isSafeInteger(parts.value) ? String(parts.value) : parts.value;
   const unit = parts.unit ?? null;
   const shaped = typeof text === 'string' && (unit === null || typeof unit === 'string');
   if (!shaped || text.length > LONGEST)

@@ -23,6 +23,8 @@ from witnessmark.trade.workings.rows import refuse_uneven
 from witnessmark.trade.workings.working import Ask, Working
 
 LONGEST = 80
+LARGEST = 2**53
+"""Whole numbers below it are the same in every language."""
 MOST = 200
 PER_CENT = "%"
 WHOLE = 100
@@ -36,6 +38,8 @@ def read(working: Working, given: Mapping[str, Any]) -> Given:
     raises: AskUnknown, AskMissing, AskShape, NotAChoice, RowsUneven; what reading a number
     raises. Each has the name of the ask among its facts as `about`.
     """
+    if not isinstance(given, dict):
+        raise AskShape(ask="given", trouble="is no object of values by their names")
     known = ", ".join(working.by_name)
     for name in given:
         if name not in working.by_name:
@@ -114,7 +118,7 @@ def _one(ask: Ask, given: object) -> Typed:
         raise AskShape(ask=_said(ask.name), trouble="is neither text nor a number with its unit")
     parts = given if isinstance(given, dict) else {"value": given}
     value, unit = parts.get("value"), parts.get("unit")
-    if isinstance(value, int) and not isinstance(value, bool):
+    if isinstance(value, int) and not isinstance(value, bool) and abs(value) < LARGEST:
         value = str(value)
     if not isinstance(value, str) or not isinstance(unit, str | None) or len(value) > LONGEST:
         raise AskShape(ask=_said(ask.name), trouble="is neither text nor a number with its unit")

@@ -64,7 +64,7 @@ def working(name: str) -> Working:
 
     raises: WorkingUnknown.
     """
-    if name not in WORKINGS:
+    if not isinstance(name, str) or name not in WORKINGS:
         raise WorkingUnknown(working=name, known=", ".join(WORKINGS))
     return WORKINGS[name]
 
