@@ -104,12 +104,30 @@ function Scatter({ shown, measures }) {
   const [left, top] = [Math.min(...inside.map((p) => p.x)), Math.min(...inside.map((p) => p.y))];
   const [right, low] = [Math.max(...inside.map((p) => p.x)), Math.max(...inside.map((p) => p.y))];
   const pad = SIZE + 3;
-  return html`<svg viewBox=${`0 0 ${WIDE} ${TALL + FOOT}`} role="img" aria-label=${says}>
+  return html`<svg viewBox=${`0 0 ${WIDE} ${TALL + FOOT + 10}`} role="img" aria-label=${says}>
     <path class="set-line" d=${`M2 0V${TALL}H${WIDE}`} />
     ${inside.length > 0 && html`<rect class="set-window" x=${left - pad} y=${top - pad} width=${right - left + 2 * pad} height=${low - top + 2 * pad} />`}
     ${points.map((p) => html`<${Mark} key=${p.piece.id} ...${p} />`)}
-    <text class="set-axis" x=${WIDE / 2} y=${TALL + 30}>${`→ ${across.name ?? ''} · ↑ ${up.name ?? ''}`}</text></svg>`;
+    <${Ends} sizes=${sizesOf(shown, across.at)} decimals=${decimalsOf(shown, across.at)} places=${[
+      [EDGE, TALL + 22],
+      [WIDE - EDGE, TALL + 22],
+    ]} />
+    <${Ends} sizes=${sizesOf(shown, up.at)} decimals=${decimalsOf(shown, up.at)} places=${[
+      [EDGE, TALL - 5],
+      [EDGE, 13],
+    ]} />
+    <text class="set-axis" x=${WIDE / 2} y=${TALL + 46}>${`→ ${axisSays(across)} · ↑ ${axisSays(up)}`}</text></svg>`;
 }
+
+/** What is measured along an axis, and in which unit. @param {any} measure */
+const axisSays = ({ name, unit }) => [name, unit].filter(Boolean).join(', ');
+
+/** The least and the most of an axis. @param {{sizes: number[], decimals: number, places: number[][]}} props */
+const Ends = ({ sizes, decimals, places }) =>
+  html`${[Math.min(...sizes), Math.max(...sizes)].map(
+    (size, at) =>
+      html`<text key=${at} class="set-end" x=${places[at]?.[0]} y=${places[at]?.[1]}>${figure(size, decimals)}</text>`,
+  )}`;
 
 /** What the marks mean, in words. */
 export const Legend = () =>
