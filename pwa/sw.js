@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '8a41dcb263ad';
+const VERSION = 'eae32853a587';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -303,6 +303,7 @@ const SCREEN_FILES = [
   '/app/screens/away.js',
   '/app/screens/back.js',
   '/app/screens/bind.js',
+  '/app/screens/builds.js',
   '/app/screens/calibrate.js',
   '/app/screens/choose.js',
   '/app/screens/code.js',
@@ -389,6 +390,7 @@ const SCREEN_FILES = [
   '/app/study/says.js',
   '/app/study/standing.js',
   '/app/study/table.js',
+  '/app/texts/builds.js',
   '/app/texts/even.js',
   '/app/texts/history.js',
   '/app/texts/inspect_measures.js',

@@ -79,14 +79,18 @@ function values(text) {
   return [...text].map((sign, i) => valueAt(sign, i + 1));
 }
 
+/** @param {number} count */
+function sevenSigns(count) {
+  if (count !== LENGTH - 1) throw new LabelLength({ count });
+}
+
 /**
  * The sign that makes seven signs a code: "7K3MQ2R" gives "J".
  * @param {string} seven
  */
 export function check(seven) {
   const signs = textOf(seven);
-  const count = [...signs].length;
-  if (count !== LENGTH - 1) throw new LabelLength({ count });
+  sevenSigns([...signs].length);
   const known = values(signs);
   return /** @type {string} */ ([...ALPHABET].find((_, last) => remainder([...known, last]) === 0));
 }

@@ -63,6 +63,10 @@ function named(heading, shown, field, to) {
   return plain.includes((shown.name ?? '').trim()) ? { name: sortSays({ heading, sort: to }) } : {};
 }
 
+/** The label it is made for; one that marks something else meanwhile stays there. @param {{found: any}} props */
+const ForLabel = ({ found }) => html`<div class="about"><${Code} code=${found.code} /></div>
+  ${found.says !== 'blank' && html`<p class="wrong"><${Icon} name="i-caution" />${found.things[0] ? t('new.taken', { name: found.things[0].name ?? '' }) : t('new.retired')}</p>`}`;
+
 /** @param {any} found a label to give it, or null @param {string} id */
 const labelled = (found, id) =>
   found?.says === 'blank'
@@ -94,7 +98,7 @@ function Form(props) {
   const why = whyNot(shown, wrong, fields, subject);
   const Fields = heading === 'wrench' ? WrenchFields : InstrumentFields;
   return html`<${Page} title=${title} back=${{ ...BACK, to: home }} quiet><div class="left form">
-    <div class="id"><h1 tabindex="-1">${title}</h1>${certificate && html`<p class="where">${shown.name}</p>`}${found && html`<div class="about"><${Code} code=${found.code} /></div>`}</div>
+    <div class="id"><h1 tabindex="-1">${title}</h1>${certificate && html`<p class="where">${shown.name}</p>`}${found && html`<${ForLabel} found=${found} />`}</div>
     ${certificate ? html`<${Certificate} ...${{ heading, shown, set }} />` : html`<${Fields} ...${{ shown, set }} /><${Days} ...${{ shown, set }} /><${Rest} ...${{ shown, set }} />`}
     ${wrong.length > 1 && wrong.map((code) => html`<p key=${code} class="wrong"><${Icon} name="i-caution" />${troubleSays(code, shown)}</p>`)}
     ${subject && !certificate && html`<${Before} heading=${heading} lost=${lost(subject)} />`}

@@ -122,6 +122,6 @@ export function held(heading, shown, today) {
   return [
     ...(unread ? ['number'] : []),
     ...(off ? ['deviation-of-none'] : []),
-    ...troubles({ ...said, quantity: said.quantity ?? null }, today),
+    ...troubles({ ...said, resolution: said.resolution ?? said.graduation }, today),
   ];
 }

@@ -4,14 +4,10 @@ import { hasText, t } from '../texts/index.js';
 import '../texts/instruments.js';
 import { local } from '../values.js';
 
+export { today } from '../shelf/read.js';
+
 /** Up to so many days are counted as days; longer ago it is months and years. */
 const MOST_DAYS = 60;
-
-/** The day here, as an entry keeps it. @param {Date} [now] */
-export function today(now = new Date()) {
-  const two = (/** @type {number} */ part) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 /** "2 years 9 months ago", "12 days ago", "today". @param {{years: number, months: number, days: number}} age */
 export function agoSays({ years, months, days }) {
