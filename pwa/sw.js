@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'eae32853a587';
+const VERSION = '0c26b005d172';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -373,6 +373,7 @@ const SCREEN_FILES = [
   '/app/sets/shells_readings.js',
   '/app/sets/shells_stock.js',
   '/app/sets/standing.js',
+  '/app/shelf/came_back.js',
   '/app/shelf/entries.js',
   '/app/shelf/on_shelf.js',
   '/app/shelf/read.js',

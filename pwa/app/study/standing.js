@@ -1,7 +1,8 @@
 /** A study as it stands: the sentence first, then figures, picture and readings. */
+import { when } from '../dates.js';
 import { feedback } from '../feedback.js';
 import { Act, Caution, Dock, html, Key, Page, Source, say } from '../frame/index.js';
-import { madeSays } from '../frame/maker.js';
+import { makerOf } from '../frame/maker.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { Plot } from './plot.js';
@@ -25,8 +26,7 @@ export function Standing({ study, store, back }) {
   return html`<${Page} title=${title} back=${back} demo=${invented} className="choosing" quiet><div class="left">
     <div class="id"><h1 tabindex="-1">${title}</h1><p class="soft">${about.filter(Boolean).join(' · ')}</p></div>
     ${hidden && html`<${Caution} word="notice" says=${t('study.struck')} />`}
-    ${!hidden && html`<${Asks} ...${{ study, store }} />`}
-    <div class="stack">${farSays(study).map((says) => html`<p key=${says} class="set-says">${says}</p>`)}
+    <div class="stack">${!hidden && html`<${Asks} ...${{ study, store }} />`}${farSays(study).map((says) => html`<p key=${says} class="set-says">${says}</p>`)}
     ${figures && html`<${Told} study=${study} />`}</div>
     ${
       !hidden &&
@@ -100,8 +100,8 @@ function Asks({ study, store }) {
   return html`${study.asks.map(
     (
       /** @type {any} */ ask,
-    ) => html`<div key=${atSays(ask)} class="asks"><${Caution} word="notice" says=${t('study.ask', { reading: atSays(ask) })} />
-      <div class="chips">${ask.readings.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${[readingSays(one.value), madeSays(one)].filter(Boolean).join(' · ')} onPress=${() => settle(ask, one)} />`)}
+    ) => html`<div key=${atSays(ask)} class="asks stack"><${Caution} word="notice" says=${t('study.ask', { reading: atSays(ask) })} />
+      <div class="chips">${ask.readings.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${[readingSays(one.value), when(one.made), makerOf(one)].filter(Boolean).join(' · ')} onPress=${() => settle(ask, one)} />`)}
       <${Key} className="press" label=${t('study.ask.neither')} onPress=${() => settle(ask, null)} /></div></div>`,
   )}${trouble}`;
 }
