@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '0c26b005d172';
+const VERSION = 'afb93369041c';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -164,6 +164,7 @@ const SHELL_FILES = [
   '/store/refused.js',
   '/store/schedule.js',
   '/store/schema.js',
+  '/store/set_slices.js',
   '/store/settings.js',
   '/store/settle.js',
   '/store/slices.js',
