@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'afb93369041c';
+const VERSION = 'bc86d3db1957';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

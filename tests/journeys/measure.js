@@ -43,8 +43,8 @@
     if (one.contains(two) || two.contains(one)) return true;
     if (one.closest('.doors') && two.closest('.doors')) return true;
     if (one.matches('.row') && two.matches('.row')) return true;
-    // What lies under the dock and the doors scrolls away from them.
-    return one.closest('.dock, .doors') !== two.closest('.dock, .doors');
+    // What lies under the dock, the deck and the doors scrolls away from them.
+    return one.closest('.dock, .deck, .doors') !== two.closest('.dock, .deck, .doors');
   };
   for (const [at, one] of boxes.entries()) {
     for (const two of boxes.slice(at + 1)) {
