@@ -62,12 +62,6 @@ async function donor(reader, id) {
   await reader.all(parts.flatMap((one) => ends(one, 'of-kind')));
 }
 
-/** A kind, all parts of it, and the donors they came from. @param {Reader} reader @param {string} id */
-async function kind(reader, id) {
-  const [, parts] = await Promise.all([reader.get(id), reader.linked(id, 'of-kind')]);
-  await reader.all(parts.flatMap((one) => ends(one, 'from-donor')));
-}
-
 /** The instruments a part was read with. @param {Subject|null} found */
 const readWith = (found) =>
   (found?.facts ?? []).flatMap(({ body }) => {
@@ -76,6 +70,12 @@ const readWith = (found) =>
       .map((each) => each?.instrument)
       .filter((id) => typeof id === 'string' && id !== '');
   });
+
+/** A kind, all parts of it, the donors they came from, and what they were read with. @param {Reader} reader @param {string} id */
+async function kind(reader, id) {
+  const [, parts] = await Promise.all([reader.get(id), reader.linked(id, 'of-kind')]);
+  await reader.all(parts.flatMap((one) => [...ends(one, 'from-donor'), ...readWith(one)]));
+}
 
 /** @param {Reader} reader @param {string} id */
 async function part(reader, id) {
@@ -169,7 +169,7 @@ export function slices(core) {
     jointSlice: (id) => about('joint', id),
     /** A donor, the parts that came from it, and their kinds. @param {string} id */
     donorSlice: (id) => about('donor', id),
-    /** A kind, all parts of it, and the donors they came from. @param {string} id */
+    /** A kind, all parts of it, their donors, and what they were read with. @param {string} id */
     kindSlice: (id) => about('kind', id),
     /** A label and the whole slice of whatever it marks. @param {string} sign the eight-sign code */
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),

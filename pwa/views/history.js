@@ -51,6 +51,15 @@ export function ofKind(workshop, id, most) {
 }
 
 /**
+ * Its lines alone, where more of them are wanted than were told at first.
+ * @param {Workshop} workshop
+ * @param {string} id
+ * @param {number} most
+ */
+export const linesOfKind = (workshop, id, most) =>
+  linesOf(workshop, whole(workshop.linked(id, 'of-kind')), most);
+
+/**
  * All that came from a donor: by verdict, by kind, why not, the last lines.
  * @param {Workshop} workshop
  * @param {string} id

@@ -34,7 +34,7 @@ function WholeLine({ line }) {
     <h3><span>${word}</span><time datetime=${line.made}>${made}</time></h3>
     ${line.stands && html`<p class="soft">${t('history.stands')}</p>`}${said && html`<p>${said}</p>`}
     ${line.readings.length > 0 && html`<ul>${line.readings.map((/** @type {any} */ one, /** @type {number} */ at) => html`<li key=${at}>${readingSays(one)}</li>`)}</ul>`}
-    <${Shots} photos=${line.photos} />
+    <${Shots} photos=${line.photos} about=${line.part} />
     ${line.struck ? html`<${Struck} struck=${line.struck} />` : html`<${StrikeLink} entry=${line.id} about=${line.part} what=${`${word}, ${made}`} />`}</div></article>`;
 }
 

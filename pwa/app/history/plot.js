@@ -28,11 +28,11 @@ export function Measured({ measure, many }) {
     <svg viewBox=${`0 0 ${WIDE} ${TALL}`} role="img" aria-label=${says}>
       <path class="ot-axis" d=${`M${shown.left} ${TOP - 12}V${FLOOR}H${WIDE}`} />
       <text class="fig ot-unit" x=${shown.left - 6} y="15">${unit ?? ''}</text>
-      ${shown.limits.map((limit) => html`<${Limit} key=${limit.word} ...${{ ...limit, left: shown.left }} />`)}
+      <path class="ot-limit" d=${shown.limits.map((at) => `M${shown.left} ${at}H${WIDE}`).join('')} />
       ${shown.numbers.map(({ y, says: number }) => html`<text key=${number} class="fig ot-number" x=${shown.left - 6} y=${y + 6}>${number}</text>`)}
       <${Marks} marks=${shown.marks} />
       <${Days} ...${days} left=${shown.left} /></svg>
-    <${Legend} marks=${shown.marks} /><figcaption>${measureSays(measure, many)}</figcaption></figure>`;
+    <${Legend} marks=${shown.marks} limits=${shown.limits} /><figcaption>${measureSays(measure, many)}</figcaption></figure>`;
 }
 
 /** @param {{from: string, to: string, left: number}} props */
@@ -42,21 +42,14 @@ function Days({ from, to, left }) {
   return html`<text class="ot-day" x=${left} y=${TALL - 10}>${from}</text><text class="ot-day end" x=${WIDE} y=${TALL - 10}>${to}</text>`;
 }
 
-/** @param {any} props */
-const Limit = ({ y, word, left }) =>
-  html`<path class="ot-limit" d=${`M${left} ${y}H${WIDE}`} />
-    <text class="ot-word" x=${WIDE - 2} y=${word === 'most' ? y - 6 : y + 18}>${t(`history.${word}`)}</text>`;
-
 /** Where everything of a measure stands in the drawing. @param {any} measure */
 function drawn(measure) {
   const { points, decimals } = measure;
-  const limits = ['least', 'most'].flatMap((word) =>
-    measure[word] ? [{ word, at: Number(measure[word]) }] : [],
-  );
+  const limits = [measure.least, measure.most].filter(Boolean).map(Number);
   // A slip that was struck out does not press the others flat: it stands at the edge.
   const open = points.filter((/** @type {any} */ point) => !point.struck);
   const sizes = (open.length ? open : points).map((/** @type {any} */ point) => point.size);
-  const all = [...sizes, ...limits.map(({ at }) => at)];
+  const all = [...sizes, ...limits];
   const low = all.reduce((one, other) => Math.min(one, other));
   const high = all.reduce((one, other) => Math.max(one, other));
   const scale = (FLOOR - TOP - 24) / (high - low || 1);
@@ -64,12 +57,12 @@ function drawn(measure) {
     high === low
       ? (FLOOR + TOP) / 2
       : FLOOR - 12 - (Math.min(high, Math.max(low, size)) - low) * scale;
-  const numbers = numbersOf([...limits.map(({ at }) => at), high, low], y, decimals);
+  const numbers = numbersOf([...limits, high, low], y, decimals);
   const left = 12 + SIGN * Math.max(2, ...numbers.map(({ says }) => says.length));
   return {
     left,
     numbers,
-    limits: limits.map(({ word, at }) => ({ word, y: y(at) })),
+    limits: limits.map(y),
     marks: marksOf(points, left, y, high === low ? 0 : scale),
   };
 }
@@ -145,13 +138,13 @@ const WORDS = {
   struck: 'history.struck',
 };
 
-/** What the shapes mean that are there; a plain dot needs no word. @param {{marks: Mark[]}} props */
-function Legend({ marks }) {
+/** What the shapes mean that are there; a plain dot needs no word. @param {{marks: Mark[], limits: number[]}} props */
+function Legend({ marks, limits }) {
   const there = SHAPES.filter((shape) => WORDS[shape] && marks.some((m) => shapeOf(m) === shape));
   const bar = bars(marks).length > 0;
-  if (!there.length && !bar) return null;
+  if (!there.length && !bar && !limits.length) return null;
   const middle = { x: 16, y: 16, bar: 9, verdict: null, struck: false };
-  return html`<ul class="set-legend">${there.map(
+  return html`<ul class="set-legend">${limits.length > 0 && html`<li><svg viewBox="0 0 32 32" aria-hidden="true"><path class="ot-limit" d="M0 16H32" /></svg>${t('history.mark.limit', { n: limits.length })}</li>`}${there.map(
     (shape) =>
       html`<li key=${shape}><svg viewBox="0 0 32 32" aria-hidden="true"><path class=${`ot-${shape}`} d=${PATHS[shape]?.(middle)} /></svg>${t(String(WORDS[shape]))}</li>`,
   )}${bar && html`<li><svg viewBox="0 0 32 32" aria-hidden="true"><path class="ot-bar" d=${upright(middle)} /></svg>${t('history.mark.bar')}</li>`}</ul>`;

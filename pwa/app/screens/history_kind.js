@@ -1,6 +1,6 @@
 /** The history of a kind: verdicts, the share thrown out, how many to bring, readings over time. */
 import { useMemo, useState } from 'preact/hooks';
-import { MOST, ofKind } from '../../views/history.js';
+import { linesOfKind, MOST, ofKind } from '../../views/history.js';
 import { useDraft } from '../draft.js';
 import { html, Key, Page, useSlice } from '../frame/index.js';
 import { Lines, MORE } from '../history/lines.js';
@@ -19,9 +19,11 @@ export function screen({ params, store }) {
   );
   const [draft, change] = useDraft(store, `history:${params.id}`, FRESH);
   const [most, setMost] = useState(MOST);
-  const kind = useMemo(() => workshop && ofKind(workshop, params.id, most), [workshop, most]);
+  const kind = useMemo(() => workshop && ofKind(workshop, params.id), [workshop]);
+  // Older lines come alone: what was read is not judged anew for them.
+  const told = useMemo(() => workshop && linesOfKind(workshop, params.id, most), [workshop, most]);
   const back = { to: `/kind/${params.id}`, says: t('form.back') };
-  if (!kind || !draft) return html`<${Reading} back=${back} />`;
+  if (!kind || !told || !draft) return html`<${Reading} back=${back} />`;
   if (kind.heading !== 'kind' || kind.hidden) return html`<${NotHere} back=${back} />`;
   const title = t('history.title', { name: kind.plural ?? kind.name ?? t('record.nameless') });
   return html`<${Page} title=${title} back=${back} demo=${kind.invented} className="list"><div class="left">
@@ -32,6 +34,6 @@ export function screen({ params, store }) {
       kind.pieces > 0 &&
       html`<div class="right"><${Sizes} measures=${kind.measures} many />
     <${Groups} rows=${kind.donors} title=${t('history.donors')} to="donor" icon="i-apart" none=${t('history.no-donor')} /><${Reasons} reasons=${kind.reasons} />
-    ${kind.of > 0 && html`<${Lines} lines=${kind.lines} of=${kind.of} older=${() => setMost(most + MORE)} />`}</div>`
+    ${kind.of > 0 && html`<${Lines} ...${told} older=${() => setMost(most + MORE)} />`}</div>`
     }</${Page}>`;
 }
