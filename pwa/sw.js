@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'bc86d3db1957';
+const VERSION = 'c6f39a27dc78';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -267,8 +267,8 @@ const SCREEN_FILES = [
   '/app/photo/choose.js',
   '/app/photo/hands.js',
   '/app/photo/marks.js',
+  '/app/photo/pane.js',
   '/app/photo/says.js',
-  '/app/photo/stage.js',
   '/app/photo/use_mark.js',
   '/app/photo/use_views.js',
   '/app/photo/view.js',

@@ -48,6 +48,7 @@ const routes = [
   ['/fit/:id', 'fit'],
   ['/kinds', 'kinds'],
   ['/kind/:id', 'kind'],
+  ['/builds', 'builds'],
   ['/sets', 'sets'],
   ['/set/:id', 'set'],
   ['/even', 'even'],

@@ -58,6 +58,8 @@ export function makeReader(tx, marked) {
     heading: (word) => rows('heading', word),
     /** @param {string} word */
     wanting: (word) => rows('wants', word),
+    /** How many point to it in this role, without reading them. @param {string} id @param {string} role @returns {Promise<number>} */
+    count: (id, role) => tx.objectStore('subject').index('links').count(`${role} ${id}`),
     /** Everything read so far. */
     found: async () => present(await Promise.all(asked.values())),
   };

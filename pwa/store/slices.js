@@ -3,6 +3,7 @@
 import { links, Workshop } from '../log/workshop.js';
 import { makeHeld } from './held.js';
 import { reading } from './reader.js';
+import { countKinds, sets } from './set_slices.js';
 
 /**
  * @typedef {import('./core.js').Core} Core
@@ -177,6 +178,10 @@ export function slices(core) {
     known: (heading, id) => held.known(`${heading} ${id}`),
     /** All joints, parts nobody judged yet, parts lying nowhere. */
     tonightSlice: () => slice(core, tonight),
+    /** Every set with the pieces it holds, kinds and builds. */
+    setsSlice: () => slice(core, sets),
+    /** How many pieces there are of each kind, by kind. */
+    countsByKind: () => reading(core, countKinds),
     /** Everything of one heading. @param {string} word */
     allOf: (word) => slice(core, (reader) => reader.heading(word)),
   };

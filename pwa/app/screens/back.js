@@ -5,6 +5,9 @@ import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
 import { Act, Dock, html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
+import { useTools } from '../inspect/instrument.js';
+import { Measures, Measuring } from '../inspect/measures.js';
+import { measuresOf } from '../inspect/readings.js';
 import { useKeep } from '../run/keeping.js';
 import { backEntries } from '../shelf/entries.js';
 import { today } from '../shelf/read.js';
@@ -12,14 +15,18 @@ import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
+/** Nothing said, nothing read. @type {{note: string, readings: any[], measuring: string, typed: string, unit: string}} */
+const NOTHING = { note: '', readings: [], measuring: '', typed: '', unit: '' };
+
 const HOME = { to: '/away', says: t('form.back') };
 
 /** @param {any} props */
 export function screen({ params, store, go }) {
   const { workshop } = useSlice(store, (s) => s.partSlice(params.id), [params.id]);
-  const [draft, change, forget] = useDraft(store, `back:${params.id}`, { note: '' });
+  const [draft, change, forget] = useDraft(store, `back:${params.id}`, NOTHING);
   const { keep, trouble } = useKeep(store);
-  if (!workshop || !draft)
+  const tools = useTools(store);
+  if (!workshop || !draft || !tools)
     return html`<${Page} title=${t('away.back')} back=${HOME} ready=${false} quiet><div class="left"><${Wait} /></div></${Page}>`;
   const part = workshop.subject(params.id);
   const name = value(part, 'name') ?? t('record.nameless');
@@ -28,15 +35,21 @@ export function screen({ params, store, go }) {
   if (sent.length === 0)
     return html`<${Page} title=${title} back=${HOME}><div class="left"><h1 tabindex="-1" class="gone">${title}</h1><${Missing} says=${t('back.not-out')} then=${t('back.not-out.then')} /><${Key} href=${`/part/${params.id}`} icon="i-part" label=${name} /></div></${Page}>`;
   const act = async () => {
-    if (!(await keep(backEntries(workshop, params.id, sent, draft.note)))) return false;
+    if (!(await keep(backEntries(workshop, params.id, sent, draft)))) return false;
     await forget();
     feedback('kept');
     say(t('back.kept', { name }));
     go(`/inspect/${params.id}`, { replace: true });
     return true;
   };
+  const kind = workshop.subject(value(part, 'kind') ?? '');
+  const measures = kind ? measuresOf(kind) : [];
+  const measure = measures.find(({ id }) => id === draft.measuring);
+  const facts = { draft, change, tools };
+  if (measure) return html`<${Measuring} ...${{ measure, name, kind, ...facts }} />`;
   return html`<${Page} title=${title} back=${HOME} quiet><div class="left form"><div class="id"><h1 tabindex="-1">${title}</h1></div>
     ${sent.map((one) => html`<p key=${one.id}>${outSays(one)}</p>`)}
     <${TextField} id="back-note" area label=${t('back.note')} value=${draft.note} onChange=${(/** @type {string} */ note) => change({ note })} />
+    ${measures.length > 0 && html`<section class="stack"><h2>${t('back.readings')}</h2><p class="soft">${t('form.optional')}</p><${Measures} measures=${measures} ...${facts} read=${change} /></section>`}
     <${Dock}><${Act} confirm onPress=${act} label=${t('back.act')} second=${t('back.then')} /></${Dock}></div>${trouble}</${Page}>`;
 }

@@ -10,6 +10,7 @@ const groups = [
   [
     'parts',
     [
+      ['builds', '/builds', 'i-home'],
       ['strip', '/strip', 'i-bag'],
       ['donors', '/donors', 'i-apart'],
       ['kinds', '/kinds', 'i-kind'],

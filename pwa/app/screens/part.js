@@ -12,6 +12,7 @@ import { History, Notes } from '../frame/notes.js';
 import { useSlice } from '../frame/store.js';
 import { PartWays } from '../frame/ways.js';
 import { Readings } from '../inspect/read.js';
+import { CameBack } from '../shelf/came_back.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
 
@@ -116,7 +117,7 @@ function Record({ part, store, workshop }) {
   const readings = (/** @type {any} */ one) =>
     html`<${Readings} one=${one} measured=${sizes} workshop=${workshop} />`;
   return html`<div class="left"><${Head} part=${part} /><${Facts} part=${part} /><${Asks} of=${part} store=${store} /><${Next} part=${part} /></div>
-    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} readings=${readings} /><${Notes} of=${part} /><${Standing} of=${part} />
+    <div class="right"><${Counted} part=${part} workshop=${workshop} store=${store} /><${Tightened} part=${part} /><${Inspections} part=${part} readings=${readings} /><${CameBack} workshop=${workshop} part=${part.id} readings=${readings} /><${Notes} of=${part} /><${Standing} of=${part} />
     <${PartWays} part=${part} /><${History} of=${part} /></div>`;
 }
 

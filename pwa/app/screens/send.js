@@ -10,7 +10,7 @@ import { Act, Dock, html, Key, Page, Scanner, say, Top, useSlice, Wait } from '.
 import { PartFinder } from '../joint_form/parts.js';
 import { useKeep } from '../run/keeping.js';
 import { priceOf, sendingEntries } from '../shelf/entries.js';
-import { readShelf } from '../shelf/read.js';
+import { readAway } from '../shelf/read.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
@@ -22,7 +22,7 @@ const NOTHING = { parts: [], to: '', for: '', due: '', note: '', price: '', curr
 
 /** @param {any} props */
 export function screen({ params, store, back }) {
-  const { workshop } = useSlice(store, readShelf, []);
+  const { workshop } = useSlice(store, readAway, []);
   const [draft, change, forget] = useDraft(store, 'send', NOTHING);
   const { keep, trouble } = useKeep(store);
   const [scanning, setScanning] = useState(false);

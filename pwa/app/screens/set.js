@@ -17,7 +17,11 @@ export const BACK = { to: '/sets', says: t('form.back') };
 /** @param {any} props */
 export function screen(props) {
   const { params, store } = props;
-  const { workshop } = useSlice(store, (one) => readSet(one, params.id), [params.id]);
+  const { workshop } = useSlice(
+    store,
+    (one) => readSet(one, params.id, params.id === 'new' ? (params.kind ?? '') : undefined),
+    [params.id, params.kind],
+  );
   warm();
   if (!workshop)
     return html`<${Page} title=${t('set.title')} back=${BACK} ready=${false} quiet><div class="left"><${Wait} /></div></${Page}>`;

@@ -1,9 +1,8 @@
 /** The sets of the workshop, and the kinds another can be chosen from. */
 import { value } from '../../log/workshop.js';
 import { chosen } from '../../views/chosen.js';
-import { html, Missing, Page, useSlice, Wait } from '../frame/index.js';
+import { html, Missing, Page, useAnswer, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
-import { readSets } from '../sets/read.js';
 import { warm } from '../sets/ready.js';
 import { t } from '../texts/index.js';
 import '../texts/sets.js';
@@ -12,12 +11,12 @@ const BACK = { to: '/more', says: t('form.back') };
 
 /** @param {{store: any}} props */
 export function screen({ store }) {
-  const { workshop } = useSlice(store, readSets, []);
-  if (!workshop)
+  const { workshop } = useSlice(store, (one) => one.setsSlice(), []);
+  const { value: counts } = useAnswer(() => store.countsByKind(), []);
+  if (!workshop || !counts)
     return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   warm();
   const sets = byName(workshop, 'set').map(({ id }) => chosen(workshop, id));
-  const counts = countsOf(workshop);
   const kinds = byName(workshop, 'kind');
   return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" className="list"><div class="left">
     <div class="id"><h1 tabindex="-1">${t('sets.title')}</h1></div>
@@ -38,16 +37,6 @@ const byName = (workshop, heading) =>
       numeric: true,
     }),
   );
-
-/** @param {any} workshop @returns {Map<string, number>} */
-function countsOf(workshop) {
-  const counts = new Map();
-  for (const part of workshop.all('part')) {
-    const kind = value(part, 'kind');
-    counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  }
-  return counts;
-}
 
 /** @param {any} set */
 const saysOf = (set) =>

@@ -10,16 +10,25 @@ import { html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js
 import { Row } from '../frame/row.js';
 import { hasIcon } from '../icons.js';
 import { useKeep } from '../run/keeping.js';
-import { readShelf } from '../shelf/read.js';
+import { readKind, readShelf } from '../shelf/read.js';
 import { moreSays, spareSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
 const BACK = { to: '/more', says: t('form.back') };
 
+/** With more rows than these each kind shows its first few, and the way to all of them. */
+const ROWS = 60;
+const FEW = 3;
+const MOST = 120;
+
 /** @param {{params: Record<string, string>, store: any}} props */
 export function screen({ params, store }) {
-  const { workshop } = useSlice(store, readShelf, []);
+  const { workshop } = useSlice(
+    store,
+    (one) => (params.kind ? readKind(one, params.kind) : readShelf(one)),
+    [params.kind],
+  );
   const [query, setQuery] = useState('');
   const { keep, trouble } = useKeep(store);
   const title = t(params.scrap ? 'shelf.scrap' : 'shelf.title');
@@ -41,9 +50,14 @@ function Spares({ shelf, workshop, keep, query, setQuery, kind }) {
   const groups = all
     .map((/** @type {any} */ one) => ({
       ...one,
-      rows: one.rows.filter((/** @type {any} */ row) => fits(row, query)),
+      rows: query.trim() ? one.rows.filter((/** @type {any} */ row) => fits(row, query)) : one.rows,
     }))
     .filter((/** @type {any} */ one) => one.rows.length > 0);
+  const many = groups.reduce(
+    (/** @type {number} */ sum, /** @type {any} */ one) => sum + one.rows.length,
+    0,
+  );
+  const most = many > ROWS && groups.length > 1 ? FEW : MOST;
   const builds = workshop
     .all('build')
     .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? t('fact.build') }));
@@ -53,10 +67,20 @@ function Spares({ shelf, workshop, keep, query, setQuery, kind }) {
     <div class="stack">${groups.map(
       (/** @type {any} */ group) => html`<section key=${group.kind?.id ?? ''}>
       <div class="sect"><h2>${group.name ?? t('shelf.no-kind')}</h2><span class="soft">${t('shelf.count', { n: group.count })}</span></div>
-      <ul class="sheet">${group.rows.map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}</ul></section>`,
+      <ul class="sheet">${group.rows.slice(0, most).map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}
+      ${group.rows.length > most && html`<li><${More} group=${group} most=${most} /></li>`}</ul></section>`,
     )}
     ${kind && html`<${Key} href="/shelf" icon="i-tray" label=${t('shelf.all')} />`}
     ${!kind && shelf.scrap.length > 0 && html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n: shelf.scrap.length })} /></li></ul>`}</div>`;
+}
+
+/** All of a kind; of one kind alone, that the rest is found by its words. @param {{group: any, most: number}} props */
+function More({ group, most }) {
+  const n = group.rows.length;
+  if (most === MOST || !group.kind)
+    return html`<p class="row plain soft">${t('shelf.more.find', { n: n - most })}</p>`;
+  const href = `/shelf?kind=${encodeURIComponent(group.kind.id)}`;
+  return html`<${Row} href=${href} icon="i-shelf" name=${t('shelf.more', { n })} />`;
 }
 
 /** Whether each word is somewhere in what is said of it. @param {any} row @param {string} query */

@@ -1,10 +1,39 @@
-/** What the screens of sets read. */
+/** What the screens of sets read: no more parts than those of the kind they are about. */
+import { value, Workshop } from '../../log/workshop.js';
 import { readAll } from '../read_all.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build'];
+const AROUND = ['set', 'build'];
 
 /** Kinds, pieces, donors, builds and sets. @param {any} store */
 export const readSets = (store) => readAll(store, HEADINGS);
 
-/** A set by its id, struck out or not, with all that is about it. @param {any} store @param {string} id */
-export const readSet = (store, id) => readAll(store, HEADINGS, id);
+/**
+ * A set by its id, struck out or not, or the choice of a new one: its kind with all pieces of it,
+ * and pieces it holds that are of another kind by now.
+ * @param {any} store
+ * @param {string} id
+ * @param {string} [kind] which kind is chosen from, where there is no set yet
+ */
+export async function readSet(store, id, kind) {
+  const around = await readAll(store, AROUND, id === 'new' ? undefined : id);
+  const set = around.subject(id);
+  const about = kind ?? value(set, 'kind') ?? '';
+  const slice = await store.kindSlice(about);
+  const held = [...(value(set, 'pieces') ?? []).map(partOf), ...(value(set, 'spares') ?? [])];
+  const strange = await Promise.all(
+    held.filter((one) => !slice.subject(one)).map((one) => store.partSlice(one)),
+  );
+  const found = [about, ...held].map((one) => slice.subject(one) ?? subjectIn(strange, one));
+  return Workshop([
+    ...AROUND.flatMap((word) => around.all(word)),
+    ...['part', 'donor'].flatMap((word) => slice.all(word)),
+    ...[set, ...found].filter(Boolean),
+  ]);
+}
+
+/** @param {any} piece */
+const partOf = ({ part }) => part;
+
+/** @param {any[]} slices @param {string} id */
+const subjectIn = (slices, id) => slices.map((slice) => slice.subject(id)).find(Boolean) ?? null;

@@ -44,11 +44,17 @@ export function sendingEntries(workshop, draft) {
   ]);
 }
 
-/** A part is back: each sending ends, and it lies here again. @param {any} workshop @param {string} about @param {any[]} sent @param {string} note */
-export function backEntries(workshop, about, sent, note) {
+/** A part is back: each sending ends, and it lies here again. @param {any} workshop @param {string} about @param {any[]} sent @param {{note: string, readings: any[]}} draft */
+export function backEntries(workshop, about, sent, { note, readings }) {
   const said = note.trim() ? { note: note.trim() } : {};
+  // Read once: where it was sent twice, the readings stand with the first.
+  const read = (/** @type {number} */ at) => (at === 0 && readings.length ? { readings } : {});
   return [
-    ...sent.map(({ id }) => ({ heading: 'returned', about, body: { sent: id, ...said } })),
+    ...sent.map(({ id }, at) => ({
+      heading: 'returned',
+      about,
+      body: { sent: id, ...said, ...read(at) },
+    })),
     {
       heading: 'place',
       about,

@@ -6,6 +6,8 @@ export const texts = {
   'more.away.says': 'what is out, and when it is due',
   'more.studies': 'Gauge studies',
   'more.studies.says': 'is this instrument good enough for this limit?',
+  'more.builds': 'Builds',
+  'more.builds.says': 'the engines being made',
   'more.sets': 'Sets',
   'more.sets.says': 'pieces chosen to go together',
   'record.nameless': 'No name yet',

@@ -15,6 +15,8 @@ export const texts = {
   'shelf.count': { one: '{n} piece', other: '{n} pieces' },
   'shelf.no-kind': 'Without a kind',
   'shelf.all': 'The whole shelf',
+  'shelf.more': 'All {n} of them',
+  'shelf.more.find': { one: '{n} more: search for it', other: '{n} more: search for them' },
   'shelf.rank': 'spare {rank} of {set}',
   'shelf.seen': {
     zero: 'inspected today',
@@ -79,6 +81,7 @@ export const texts = {
   'back.not-out': 'This part is not out.',
   'back.not-out.then': 'It is back already, or was never sent. Its record tells.',
   'back.note': 'What was done',
+  'back.readings': 'What it measures now',
   'back.act': 'Keep: it is back',
   'back.then': 'then inspect it',
   'back.where': 'back from {to}',

@@ -1,0 +1,137 @@
+// Measured in the page itself: runs as one function with what to do as its argument.
+async (ask) => {
+  const wait = (ms) => new Promise((done) => setTimeout(done, ms));
+  const heading = () => document.querySelector('h1')?.textContent ?? '';
+  const ready = () => heading() && !document.querySelector('[aria-busy="true"]');
+
+  // The frame that holds a change is laid out and painted before the message behind it is heard.
+  const painted = () =>
+    new Promise((done) => {
+      requestAnimationFrame(() => {
+        const line = new MessageChannel();
+        line.port1.onmessage = () => done(performance.now());
+        line.port2.postMessage(null);
+      });
+    });
+
+  const changed = (shows) =>
+    new Promise((done) => {
+      const look = () => {
+        if (!shows()) return;
+        watch.disconnect();
+        done();
+      };
+      const watch = new MutationObserver(look);
+      watch.observe(document.body, {
+        attributes: true,
+        childList: true,
+        subtree: true,
+        characterData: true,
+      });
+      look();
+    });
+
+  async function clocked(tap, shows) {
+    await painted();
+    const begun = performance.now();
+    tap();
+    await changed(shows);
+    const took = (await painted()) - begun;
+    await wait(ask.rest);
+    return took;
+  }
+
+  // As the page itself goes: an address inside it, nothing is loaded anew.
+  async function goTo(path, shows) {
+    const link = document.createElement('a');
+    link.href = path;
+    document.body.append(link);
+    const took = await clocked(() => link.click(), shows);
+    link.remove();
+    return took;
+  }
+
+  const nowhere = () => {
+    const was = heading();
+    return goTo('/nowhere', () => ready() && heading() !== was);
+  };
+
+  async function opened(path, shows) {
+    const times = [];
+    const bare = [];
+    await goTo(path, shows);
+    for (let i = 0; i < ask.samples; i += 1) {
+      bare.push(await nowhere());
+      times.push(await goTo(path, shows));
+    }
+    return { times, bare };
+  }
+
+  const button = (place, words) =>
+    [...document.querySelectorAll(place)].find((one) => one.textContent.includes(words));
+
+  async function inspected(which) {
+    const bare = [];
+    const times = { verdict: [], next: [] };
+    for (let i = 0; i < ask.samples; i += 1) {
+      await goTo('/more', () => ready() && rows() > 5);
+      bare.push(await nowhere());
+    }
+    await goTo(`/inspect/${ask.bag}`, () => ready() && button('.looks button', 'Yes'));
+    for (let i = 0; i < ask.samples; i += 1) {
+      const was = heading();
+      const act = () => document.querySelector('.act');
+      times.verdict.push(
+        await clocked(
+          () => button('.looks button', 'Yes').click(),
+          () => act() && !act().disabled,
+        ),
+      );
+      times.next.push(
+        await clocked(
+          () => act().click(),
+          () => heading() !== was && button('.looks button', 'Yes'),
+        ),
+      );
+    }
+    return { times: times[which], bare };
+  }
+
+  async function found() {
+    const bare = [];
+    const times = [];
+    await goTo('/find', () => ready() && document.querySelector('main input'));
+    await wait(ask.rest);
+    for (let i = 0; i < ask.samples; i += 1) {
+      const name = `Piece ${String((i * 97 + 11) % ask.pieces).padStart(4, '0')}`;
+      const field = document.querySelector('main input');
+      times.push(
+        await clocked(
+          () => {
+            field.value = name;
+            field.dispatchEvent(new Event('input', { bubbles: true }));
+          },
+          () => [...document.querySelectorAll('.row b')].some((one) => one.textContent === name),
+        ),
+      );
+    }
+    for (let i = 0; i < ask.samples; i += 1) {
+      await goTo('/more', () => ready() && rows() > 5);
+      bare.push(await nowhere());
+    }
+    return { times, bare };
+  }
+
+  const rows = () => document.querySelectorAll('.row').length;
+  const ways = {
+    verdict: () => inspected('verdict'),
+    next: () => inspected('next'),
+    pool: () => opened(`/set/new?kind=${ask.pool}`, () => document.querySelector('.set-plot svg')),
+    away: () => opened('/away', () => ready() && document.querySelector('.act')),
+    shelf: () => opened('/shelf', () => ready() && rows() > 10),
+    sets: () => opened('/sets', () => ready() && rows() >= ask.kinds),
+    kind: () => opened(`/kind/${ask.pool}`, () => ready() && /[0-9]+ on the shelf/.test(document.querySelector('main').textContent)),
+    find: found,
+  };
+  return ways[ask.what]();
+};
