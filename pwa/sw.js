@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'c6f39a27dc78';
+const VERSION = '6e9c1f661233';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

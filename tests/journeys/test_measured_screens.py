@@ -29,8 +29,8 @@ def test_the_record_tells_each_spot_its_verdict_and_instrument_and_what_was_stru
     expect(found).to_have_count(2)
     for words in (
         "Length: 187.02 ± 0.036 mm; inside; Caliper 150",
-        "Tube, rocker end, along: 7.952 ± 0.002 mm; inside; Micrometer 25",
-        "Tube, lifter end, across: 7.899 ± 0.002 mm; too close to call; Micrometer 25",
+        "Tube, rocker end, along: 7.952 ± 0.0020 mm; inside; Micrometer 25",
+        "Tube, lifter end, across: 7.899 ± 0.0020 mm; too close to call; Micrometer 25",
         "Tube: out-of-round 0.062 mm; taper 0.041 mm",
         "No longer measured: 3.1 mm",
     ):

@@ -25,7 +25,7 @@ export const texts = {
   'measure.with.change': 'Change',
   'measure.with.name': 'With what?',
   'measure.with.spoken': 'Read with {name}. Change',
-  'measure.with.late': 'Notice. Calibration was due {day}.',
+  'measure.with.late': 'Notice. Calibration was due {day}',
   'measure.with.unknown': 'an instrument that is not here yet',
   'measure.word.inside': 'inside',
   'measure.word.outside': 'outside',
