@@ -23,6 +23,10 @@ class Hand:
         """Contacts touch the glass, at a moment in seconds if one is given."""
         self._send("touchStart", list(points), at)
 
+    def slide(self, *points: Point) -> None:
+        """The contacts that lie on the glass are somewhere else now."""
+        self._send("touchMove", list(points))
+
     def up(self, at: float | None = None) -> None:
         """All contacts leave it."""
         self._send("touchEnd", [], at)

@@ -101,10 +101,10 @@ def test_one_thumb_and_a_keyboard_zoom_move_and_show_the_whole_picture(phone: De
     assert times(page) > 2
     page.keyboard.press("+")
     assert times(page) > 3
-    before = page.locator(".stage img").bounding_box()
+    before = page.locator(".pane img").bounding_box()
     page.keyboard.press("ArrowRight")
-    expect(page.locator(".stage img")).not_to_have_attribute("style", re.compile("translate\\(0px"))
-    after = page.locator(".stage img").bounding_box()
+    expect(page.locator(".pane img")).not_to_have_attribute("style", re.compile("translate\\(0px"))
+    after = page.locator(".pane img").bounding_box()
     assert before
     assert after
     assert after["x"] < before["x"]
@@ -119,17 +119,17 @@ def test_two_fingers_pinch_and_a_double_tap_go_closer_and_no_finger_is_a_drop(
 ) -> None:
     size(phone, "phone")
     page = seen(phone, "photo")
-    hand, stage = Hand(page), page.locator(".stage")
+    hand, pane = Hand(page), page.locator(".pane")
     for _ in range(3):
-        hand.down(middle(stage, -30), middle(stage, 30, id_=1))
-        hand._send("touchMove", [middle(stage, -90), middle(stage, 90, id_=1)], None)
+        hand.down(middle(pane, -30), middle(pane, 30, id_=1))
+        hand.slide(middle(pane, -90), middle(pane, 90, id_=1))
         hand.up()
     assert times(page) == 8
     wet = "async () => (await import('/app/glass.js')).glass.troubles.length"
     assert page.evaluate(wet) == 0
     press(page, "Whole picture 8 ×")
     for _ in range(2):
-        hand.down(middle(stage))
+        hand.down(middle(pane))
         hand.up()
     assert times(page) > 2
 
@@ -142,10 +142,10 @@ def test_an_arrow_is_dragged_from_tail_to_head_kept_offline_and_struck_out(
     page.context.set_offline(True)
     try:
         press(page, "Mark with an arrow")
-        stage, hand = page.locator(".stage"), Hand(page)
-        hand.down(middle(stage, -80, 60))
-        hand._send("touchMove", [middle(stage, -40, 30)], None)
-        hand._send("touchMove", [middle(stage, 0, 0)], None)
+        pane, hand = page.locator(".pane"), Hand(page)
+        hand.down(middle(pane, -80, 60))
+        hand.slide(middle(pane, -40, 30))
+        hand.slide(middle(pane))
         hand.up()
         page.get_by_label("What it points at").fill("crack at the root")
         act(page)
@@ -171,9 +171,9 @@ def test_two_taps_or_the_arrow_keys_draw_an_arrow_too(phone: DemoPhone) -> None:
     size(phone, "phone")
     page = seen(phone, "example")
     press(page, "Mark with an arrow")
-    stage, hand = page.locator(".stage"), Hand(page)
+    pane, hand = page.locator(".pane"), Hand(page)
     for across in (-60, 40):
-        hand.down(middle(stage, across))
+        hand.down(middle(pane, across))
         hand.up()
     act(page)
     expect(page.locator(".arrows .core")).to_have_count(1)
@@ -207,7 +207,7 @@ def test_a_half_drawn_arrow_is_still_there_after_the_page_was_lost(phone: DemoPh
 def test_a_photo_that_is_not_here_yet_says_so_and_blocks_nothing(phone: DemoPhone) -> None:
     size(phone, "phone")
     page = seen(phone, "coming")
-    expect(page.locator(".stage")).to_contain_text("Still on its way")
+    expect(page.locator(".pane")).to_contain_text("Still on its way")
     press(page, "Compare")
     expect(page.get_by_role("dialog")).to_contain_text("Good: Ends even and round?")
     page.keyboard.press("Escape")
@@ -221,30 +221,30 @@ def test_two_photos_are_looked_at_by_one_zoom_or_each_by_its_own(phone: DemoPhon
     page.get_by_role("dialog").get_by_role(
         "button", name="Good: Ends even and round?", exact=True
     ).click()
-    expect(page.locator(".two .stage img")).to_have_count(2)
-    one, other = (page.locator(".two .stage").nth(n).bounding_box() for n in range(2))
+    expect(page.locator(".two .pane img")).to_have_count(2)
+    one, other = (page.locator(".two .pane").nth(n).bounding_box() for n in range(2))
     assert one
     assert other
     assert other["y"] > one["y"] + one["height"]
     press(page, "Closer")
     assert scales(page) == ["1.5", "1.5"]
     press(page, "Zoom both")
-    page.locator(".two .stage").nth(1).focus()
+    page.locator(".two .pane").nth(1).focus()
     page.keyboard.press("+")
     assert scales(page) == ["1.5", "2.25"]
     size(phone, "desk")
-    one, other = (page.locator(".two .stage").nth(n).bounding_box() for n in range(2))
+    one, other = (page.locator(".two .pane").nth(n).bounding_box() for n in range(2))
     assert one
     assert other
     assert other["x"] > one["x"] + one["width"]
     size(phone, "phone")
     press(page, "Only one")
-    expect(page.locator(".stage img")).to_have_count(1)
+    expect(page.locator(".pane img")).to_have_count(1)
 
 
 def scales(page: Page) -> list[str]:
     style = "all => all.map(one => /scale\\(([0-9.]+)\\)/.exec(one.style.transform)[1])"
-    found: list[str] = page.locator(".stage img").evaluate_all(style)
+    found: list[str] = page.locator(".pane img").evaluate_all(style)
     return found
 
 
@@ -267,7 +267,7 @@ def test_a_kind_is_given_a_photo_of_its_own_and_the_inspection_shows_it(
     Hand(page).press(ends.get_by_role("button", name="Yes"))
     page.get_by_role("link", name="Open large: Not good: Straight?").click()
     expect(page.locator(".where")).to_have_text("Not good: Straight?")
-    expect(page.locator(".stage img")).to_be_visible()
+    expect(page.locator(".pane img")).to_be_visible()
     rows = "return (await store.allOf('kind')).subject(given).fields.criteria.value"
     straight = phone.store(rows, KIND)[1]
     assert re.fullmatch("[0-9a-f]{64}", straight["bad_photo"])

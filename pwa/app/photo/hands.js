@@ -26,7 +26,7 @@ const apart = (one, other) => Math.hypot(one.x - other.x, one.y - other.y);
 /** @param {Point} one @param {Point} other */
 const middle = (one, other) => ({ x: (one.x + other.x) / 2, y: (one.y + other.y) / 2 });
 
-/** A contact, in px from the middle of the stage. @param {any} event @returns {Point} */
+/** A contact, in px from the middle of the pane. @param {any} event @returns {Point} */
 function placeOf(event) {
   const box = event.currentTarget.getBoundingClientRect();
   return {
@@ -123,11 +123,11 @@ class Hands {
 }
 
 /**
- * What the element of a stage listens to.
- * @param {{current: HTMLElement | null}} stage
+ * What the element of a pane listens to.
+ * @param {{current: HTMLElement | null}} pane
  * @param {Wanted} wanted
  */
-export function useHands(stage, wanted) {
+export function useHands(pane, wanted) {
   const hands = useRef(/** @type {Hands | null} */ (null));
   hands.current ??= new Hands();
   const own = hands.current;
@@ -135,8 +135,8 @@ export function useHands(stage, wanted) {
   useEffect(() => {
     // A wheel handler set as an attribute may be passive, and the page would scroll away below.
     const roll = (/** @type {WheelEvent} */ event) => own.roll(event);
-    stage.current?.addEventListener('wheel', roll, { passive: false });
-    return () => stage.current?.removeEventListener('wheel', roll);
+    pane.current?.addEventListener('wheel', roll, { passive: false });
+    return () => pane.current?.removeEventListener('wheel', roll);
   }, []);
   return {
     onPointerDown: (/** @type {any} */ event) => own.press(event),

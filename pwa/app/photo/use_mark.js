@@ -48,7 +48,10 @@ function keyed(was, way, tail, view) {
 export function useMark(store, sha) {
   const [draft, change, forget] = useDraft(store, `pointed:${sha}`, FRESH);
   const now = draft ?? FRESH;
-  const leave = () => change({ ...FRESH });
+  const leave = () => {
+    change({ ...FRESH });
+    return forget();
+  };
   return {
     ready: draft !== null,
     on: now.on,
@@ -65,10 +68,13 @@ export function useMark(store, sha) {
       /** @type {boolean} */ tail,
       /** @type {View} */ view,
     ) => {
-      const next = keyed(now, way, tail, view);
-      change(next);
-      const at = pointOf(next.to);
-      say(t('photo.mark.at', { x: Math.round(at.x * 100), y: Math.round(at.y * 100) }));
+      // A held key strokes faster than the screen is drawn anew.
+      change((was) => {
+        const next = keyed(was, way, tail, view);
+        const at = pointOf(next.to);
+        say(t('photo.mark.at', { x: Math.round(at.x * 100), y: Math.round(at.y * 100) }));
+        return next;
+      });
     },
     /** What is kept. @param {string} about */
     entry: (about) => {
@@ -76,9 +82,6 @@ export function useMark(store, sha) {
       const body = { photo: sha, from: now.from, to: now.to, ...(note ? { note } : {}) };
       return { heading: 'pointed', about, body };
     },
-    kept: async () => {
-      await forget();
-      change({ ...FRESH });
-    },
+    kept: leave,
   };
 }

@@ -1,6 +1,8 @@
 /** How the photos on the screen are looked at, one or both at once, by keys too. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { say } from '../frame/index.js';
+import { t } from '../texts/index.js';
 import { wayOf } from './use_mark.js';
 import { MOST, STEP, WHOLE } from './view.js';
 
@@ -11,12 +13,18 @@ const STRIDE = 0.15;
 /** @param {View} view @param {number} by */
 const closer = (view, by) => ({ ...view, k: Math.min(MOST, Math.max(1, view.k * by)) });
 
+/** No further than the edge. @param {number} at @param {number} k */
+const inside = (at, k) => Math.min(1 - 0.5 / k, Math.max(0.5 / k, at));
+
 /** @param {View} view @param {[number, number]} way */
-const aside = (view, [x, y]) => ({
-  ...view,
-  x: Math.min(1, Math.max(0, view.x + (x * STRIDE) / view.k)),
-  y: Math.min(1, Math.max(0, view.y + (y * STRIDE) / view.k)),
+const aside = ({ k, x, y }, [across, down]) => ({
+  k,
+  x: inside(x + (across * STRIDE) / k, k),
+  y: inside(y + (down * STRIDE) / k, k),
 });
+
+/** @param {number} k */
+export const times = (k) => Math.round(k * 10) / 10;
 
 /** Typing into a field, a sheet over it, or a key of the browser. @param {KeyboardEvent} stroke */
 const isElsewhere = ({ target, ctrlKey, metaKey, altKey }) =>
@@ -32,7 +40,10 @@ export function useViews(mark) {
   const [together, setTogether] = useState(true);
   const [at, choose] = useState(0);
   const set = (/** @type {number} */ which) => (/** @type {View} */ view) =>
-    setViews((was) => was.map((one, n) => (together || n === which ? view : one)));
+    turned(which, () => view);
+  /** @param {number} which @param {(view: View) => View} to keys stroke faster than the screen is drawn */
+  const turned = (which, to) =>
+    setViews((was) => was.map((one, n) => (together || n === which ? to(one) : one)));
   const now = views[at] ?? WHOLE;
   const own = {
     together,
@@ -41,8 +52,11 @@ export function useViews(mark) {
     choose,
     of: (/** @type {number} */ which) => views[which] ?? WHOLE,
     set,
-    zoom: (/** @type {number} */ by) => set(at)(closer(now, by)),
-    whole: () => setViews((was) => was.map((one, n) => (together || n === at ? WHOLE : one))),
+    zoom: (/** @type {number} */ by) => {
+      turned(at, (view) => closer(view, by));
+      say(t('photo.times.spoken', { n: times(closer(now, by).k) }));
+    },
+    whole: () => set(at)(WHOLE),
     join: () => {
       if (!together) setViews([now, now]);
       setTogether(!together);
@@ -51,7 +65,7 @@ export function useViews(mark) {
   /** @param {[number, number]} way @param {boolean} shift @returns {boolean} whether something moved */
   const turn = (way, shift) => {
     if (mark) mark.key(way, shift, now);
-    else if (now.k > 1) set(at)(aside(now, way));
+    else if (now.k > 1) turned(at, (view) => aside(view, way));
     return Boolean(mark) || now.k > 1;
   };
   const stroke = (/** @type {KeyboardEvent} */ { key, shiftKey }) => {

@@ -1,11 +1,11 @@
 /**
- * How a picture lies in its stage, reckoned without any element: how often the fitting size it is
+ * How a picture lies in its pane, reckoned without any element: how often the fitting size it is
  * drawn, and which point of it stands in the middle, as shares of its width and height.
  *
  * @typedef {{k: number, x: number, y: number}} View
  * @typedef {{w: number, h: number}} Size
- * @typedef {{x: number, y: number}} Point in px from the middle of the stage, or as shares
- * @typedef {{stage: Size, picture: Size}} Room
+ * @typedef {{x: number, y: number}} Point in px from the middle of the pane, or as shares
+ * @typedef {{pane: Size, picture: Size}} Room
  */
 
 /** @type {View} */
@@ -17,8 +17,8 @@ export const MOST = 8;
 const between = (n, least, most) => Math.min(Math.max(n, least), most);
 
 /** The size at which the whole picture fits. @param {Room} room @returns {Size} */
-export function fitting({ stage, picture }) {
-  const by = Math.min(stage.w / picture.w, stage.h / picture.h);
+export function fitting({ pane, picture }) {
+  const by = Math.min(pane.w / picture.w, pane.h / picture.h);
   return { w: picture.w * by, h: picture.h * by };
 }
 
@@ -31,19 +31,19 @@ export function clamped(view, room) {
   const k = between(view.k, 1, MOST);
   return {
     k,
-    x: inside(view.x, room.stage.w / (fit.w * k)),
-    y: inside(view.y, room.stage.h / (fit.h * k)),
+    x: inside(view.x, room.pane.w / (fit.w * k)),
+    y: inside(view.y, room.pane.h / (fit.h * k)),
   };
 }
 
-/** Which point of the picture lies under a point of the stage. @param {View} view @param {Point} at @param {Room} room @returns {Point} */
+/** Which point of the picture lies under a point of the pane. @param {View} view @param {Point} at @param {Room} room @returns {Point} */
 export function pictured(view, at, room) {
   const fit = fitting(room);
   return { x: view.x + at.x / (fit.w * view.k), y: view.y + at.y / (fit.h * view.k) };
 }
 
-/** Where a point of the picture stands in the stage. @param {View} view @param {Point} spot @param {Room} room @returns {Point} */
-export function staged(view, spot, room) {
+/** Where a point of the picture stands in the pane. @param {View} view @param {Point} spot @param {Room} room @returns {Point} */
+export function placed(view, spot, room) {
   const fit = fitting(room);
   return { x: (spot.x - view.x) * fit.w * view.k, y: (spot.y - view.y) * fit.h * view.k };
 }

@@ -1,20 +1,15 @@
 /** Zoom with one thumb: further, the whole picture, closer. */
 
-import { html, say } from '../frame/index.js';
+import { html } from '../frame/index.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
+import { times } from './use_views.js';
 import { STEP } from './view.js';
-
-/** @param {number} k */
-const times = (k) => Math.round(k * 10) / 10;
 
 /** @param {{views: any}} props */
 export function Zoom({ views }) {
   const { now } = views;
-  const by = (/** @type {number} */ step) => () => {
-    views.zoom(step);
-    say(t('photo.times.spoken', { n: times(Math.max(1, now.k * step)) }));
-  };
+  const by = (/** @type {number} */ step) => () => views.zoom(step);
   return html`<div class="zoom" role="group" aria-label=${t('photo.zoom')}>
     <${Press} class="press" typing aria-label=${t('photo.further')} onPress=${by(1 / STEP)}>−</${Press}>
     <${Press} class="press" typing onPress=${views.whole}>${t('photo.whole')} <span class="fig">${t('photo.times', { n: times(now.k) })}</span></${Press}>

@@ -8,8 +8,8 @@ import { Act, Dock, html, Key, Page, say, useSlice, Wait } from '../frame/index.
 import { photoPath } from '../frame/photo.js';
 import { Choose } from '../photo/choose.js';
 import { Marking, Marks } from '../photo/marks.js';
+import { Pane } from '../photo/pane.js';
 import { altOf, captionOf } from '../photo/says.js';
-import { Stage } from '../photo/stage.js';
 import { useMark } from '../photo/use_mark.js';
 import { useViews } from '../photo/use_views.js';
 import { Zoom } from '../photo/zoom.js';
@@ -83,7 +83,7 @@ function One(props) {
   };
   const told = mark.on ? t(mark.half ? 'photo.mark.head' : 'photo.mark.how') : captionOf(line);
   return html`<${Frame} ...${props} says=${told} trouble=${trouble} className=${mark.on ? 'marking' : ''}>
-    <${Stage} sha=${sha} says=${says} marks=${marks} view=${views.of(0)} onView=${views.set(0)} arrow=${mark.arrow} onDraw=${mark.on ? mark.draw : null} />
+    <${Pane} sha=${sha} says=${says} marks=${marks} view=${views.of(0)} onView=${views.set(0)} arrow=${mark.arrow} onDraw=${mark.on ? mark.draw : null} />
     <${Zoom} views=${views} />${mark.on && html`<${Marking} mark=${mark} />`}<${Marks} marks=${marks} about=${about} />
     ${mark.on && html`<${Dock}><${Act} confirm disabled=${!mark.whole} onPress=${act} label=${t('photo.mark.keep')} second=${mark.whole ? mark.note : t('photo.mark.draw')} /></${Dock}>`}
     ${
@@ -105,7 +105,7 @@ function Two(props) {
       (
         /** @type {any} */ one,
         /** @type {number} */ at,
-      ) => html`<${Stage} key=${one.sha} sha=${one.sha} says=${one.says} marks=${one.marks}
+      ) => html`<${Pane} key=${one.sha} sha=${one.sha} says=${one.says} marks=${one.marks}
       view=${views.of(at)} onView=${views.set(at)} caption=${captionOf(one.line)} chosen=${!views.together && views.at === at} onChoose=${() => views.choose(at)} />`,
     )}</div><${Zoom} views=${views} />
     <${Dock}><div class="pair"><${Key} label=${t('photo.both')} pressed=${views.together} onPress=${views.join} />

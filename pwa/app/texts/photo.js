@@ -5,7 +5,7 @@ export const texts = {
   'photo.title': 'Photo of {name}',
   'photo.alt': 'Photo of {name}.',
   'photo.alt.marks': { one: '{n} arrow: {words}.', other: '{n} arrows: {words}.' },
-  'photo.stage': 'Photo. Plus and minus zoom, arrow keys move it, zero shows the whole picture.',
+  'photo.pane': 'Photo. Plus and minus zoom, arrow keys move it, zero shows the whole picture.',
   'photo.still': 'Still on its way; it comes with the next sync.',
   'photo.zoom': 'Zoom',
   'photo.closer': 'Closer',
