@@ -12,22 +12,11 @@ from __future__ import annotations
 
 from typing import ClassVar
 
-LONGEST_FACT = 300
-"""So much of one fact stands in a sentence; somebody may have typed a whole book."""
-
 
 def _filled(template: str, facts: dict[str, object]) -> str:
-    """The template with its facts, each cut to a length a person reads and free of half signs."""
-    return template.format(**{name: _plain(fact) for name, fact in facts.items()})
-
-
-def _plain(fact: object) -> str:
-    try:
-        text = str(fact)
-    except ValueError:  # more digits than are written out
-        text = "a number of thousands of digits"
-    short = text if len(text) <= LONGEST_FACT else f"{text[:LONGEST_FACT]}…"
-    return short.encode("utf-8", "replace").decode("utf-8")
+    """The template with its facts, each as much of it as a person reads, without half signs."""
+    plain = {name: f"{fact!s:.300}" for name, fact in facts.items()}
+    return template.format(**plain).encode("utf-8", "replace").decode()
 
 
 class WitnessmarkError(Exception):
@@ -307,11 +296,3 @@ class TimeBeyond(WitnessmarkError):
     code = "time-beyond"
     says = "The clock shows {ms} ms, which no id can hold."
     next_step = "Set the clock of this device."
-
-
-class HeadingDoubled(WitnessmarkError):
-    """Two modules claim one heading."""
-
-    code = "heading-doubled"
-    says = "Two modules record under the heading {word}."
-    next_step = "Rename one of them."

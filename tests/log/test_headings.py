@@ -8,7 +8,7 @@ from witnessmark import errors
 from witnessmark.log import headings
 from witnessmark.log.heading import Heading
 from witnessmark.log.merge import keep_both
-from witnessmark.log.registry import HEADINGS, collected
+from witnessmark.log.registry import HEADINGS, HeadingDoubled, collected
 from witnessmark.log.shapes import Shape
 
 ROOT = Path(__file__).parents[2]
@@ -30,7 +30,7 @@ def test_no_heading_stands_on_the_phone_alone() -> None:
 
 def test_a_word_claimed_twice_stops_the_start() -> None:
     twice = [Heading("pull", schema=Shape, merge=keep_both) for _ in range(2)]
-    with pytest.raises(errors.HeadingDoubled, match="under the heading pull"):
+    with pytest.raises(HeadingDoubled, match="under the heading pull"):
         collected(twice)
 
 

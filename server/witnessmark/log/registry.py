@@ -6,9 +6,17 @@ from collections.abc import Iterable
 from importlib import import_module
 from pkgutil import iter_modules
 
-from witnessmark.errors import HeadingDoubled
+from witnessmark.errors import WitnessmarkError
 from witnessmark.log import headings
 from witnessmark.log.heading import Heading
+
+
+class HeadingDoubled(WitnessmarkError):
+    """Two modules claim one heading."""
+
+    code = "heading-doubled"
+    says = "Two modules record under the heading {word}."
+    next_step = "Rename one of them."
 
 
 def collected(found: Iterable[Heading]) -> dict[str, Heading]:
