@@ -127,7 +127,7 @@ async (ask) => {
     verdict: () => inspected('verdict'),
     next: () => inspected('next'),
     pool: () => opened(`/set/new?kind=${ask.pool}`, () => document.querySelector('.set-plot svg')),
-    away: () => opened('/away', () => ready() && document.querySelector('.act')),
+    away: () => opened('/away', () => ready() && heading() === 'Machine shop'),
     shelf: () => opened('/shelf', () => ready() && rows() > 10),
     sets: () => opened('/sets', () => ready() && rows() >= ask.kinds),
     kind: () => opened(`/kind/${ask.pool}`, () => ready() && /[0-9]+ on the shelf/.test(document.querySelector('main').textContent)),

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 import pytest
 from journeys import shelf_scene as made
-from journeys.demo_phone import DemoPhone, demo_phone
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
 from journeys.hands import press_in
 from playwright.sync_api import expect
 
@@ -53,3 +53,42 @@ def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
     assert [one["stands"] for one in kept if one["heading"] == "place"] == [False, True]
     phone.open("/away")
     expect(page.locator("main")).to_contain_text("from Grinder by the river")
+
+
+def test_what_it_measures_on_coming_back_stands_in_its_record(phone: DemoPhone) -> None:
+    page = phone.page
+    out = {"heading": "sent", "about": made.OTHER, "body": {"to": "Grinder", "for": "polish"}}
+    phone.store(made.KEEP, [out])
+    phone.open(f"/back/{made.OTHER}")
+    press_in(page, ".looks button", "Read")
+    page.get_by_text("Type what it showed").wait_for()
+    for sign in "41.96":
+        page.keyboard.press(sign)
+    press_in(page, ".act", "Keep")
+    expect(page.locator(".looks")).to_contain_text("41.96")
+    press_in(page, ".act", "Keep: it is back")
+    page.wait_for_url(f"**/inspect/{made.OTHER}")
+    [kept] = [one for one in phone.store(FACTS, made.OTHER) if one["heading"] == "returned"]
+    assert kept["body"]["readings"][0]["value"] == {"value": "41.96", "unit": "mm"}
+    phone.open(f"/part/{made.OTHER}")
+    expect(page.locator("main")).to_contain_text("from Grinder")
+    expect(page.locator("main")).to_contain_text("Length: 41.96")
+
+
+def test_a_build_is_begun_from_the_list_of_builds(phone: DemoPhone) -> None:
+    page = phone.page
+    phone.open("/builds")
+    page.get_by_label("Name").fill("Engine for the shed")
+    press_in(page, ".act", "Begin this build")
+    expect(page.locator(".sheet")).to_contain_text("Engine for the shed")
+
+
+@pytest.mark.parametrize("at", SIZES)
+@pytest.mark.parametrize("path", ["/builds", f"/back/{made.SPARE}"])
+def test_builds_and_coming_back_hold_at_every_size(phone: DemoPhone, path: str, at: str) -> None:
+    out = {"heading": "sent", "about": made.SPARE, "body": {"to": "Grinder", "for": "polish"}}
+    phone.store(made.KEEP, [out])
+    phone.sent()
+    size(phone, at)
+    phone.open(path)
+    assert phone.wrong(at, phone.jumps()) == {}
