@@ -31,6 +31,8 @@ def tighteners(kind: str) -> Iterator[Callable[[str], str]]:
     with suppress(ImportError):
         import minify  # noqa: PLC0415 - has no wheel for some computers
 
+        # Its short names may meet another variable's: one rule of the trade was made wrong so.
+        minify.config({"js-keep-var-names": True})
         yield lambda text: _whole(str(minify.string(kind, text)))
     if kind == SCRIPT:
         with suppress(ImportError):
@@ -47,7 +49,7 @@ def _whole(text: str) -> str:
 
 
 def tight(text: str, kind: str) -> str:
-    """The same program or sheet with comments, indentation and long local names gone."""
+    """The same program or sheet with comments and indentation gone; every name stays."""
     for way in tighteners(kind):
         with suppress(ValueError):  # what one library cannot read goes on to the next
             return way(text)
