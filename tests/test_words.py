@@ -62,6 +62,25 @@ ALLOWED_SENTENCES = {
 }
 
 
+ONE_LINE = """globalThis.navigator ??= { languages: ['en-GB'] };
+const { inOneLine } = await import(process.argv[1]);
+console.log(JSON.stringify(JSON.parse(process.argv[2]).map(inOneLine)));"""
+
+
+def test_a_number_and_its_unit_stay_in_one_line() -> None:
+    texts = {
+        "7.90 to 8.00 mm, ± 0.01 mm": "7.90 to 8.00~mm, ±~0.01~mm",
+        "25 %, between 13 and 42 % with": "25~%, between 13 and 42~% with",
+        "45 lbf·ft (61 N·m)": "45~lbf·ft (61~N·m)",
+        "3 kgf/cm² and 3 kg": "3~kgf/cm² and 3~kg",
+        "3 months, 4 barrels, 5 mmx": "3 months, 4 barrels, 5 mmx",
+    }
+    script = (ROOT / "pwa" / "app" / "texts" / "index.js").as_uri()
+    asked = [node(), "--input-type=module", "-e", ONE_LINE, script, json.dumps(list(texts))]
+    done = subprocess.run(asked, capture_output=True, text=True, check=True)
+    assert [text.replace("\u00a0", "~") for text in json.loads(done.stdout)] == [*texts.values()]
+
+
 def split(name: str) -> set[str]:
     """The words of snake_case, camelCase, kebab-case and sentences, in lower case."""
     spaced = re.sub(r"([a-z0-9])([A-Z])", r"\1 \2", name)

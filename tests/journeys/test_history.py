@@ -21,7 +21,7 @@ PLACES = {
     "empty kind": f"/history/kind/{EMPTY_KIND}",
     "donor": f"/history/donor/{rods.DONORS[0]}",
 }
-BAND = "8 of 32 rejected: 25 %, between 13 and 42 % with 95 % credibility; flat prior."
+BAND = "8 of 32 rejected: 25 %, between 13 and 42 % with 95 % credibility."
 
 
 def looked(turn: int, size_mm: str, verdict: str, reason: str = "") -> list[dict[str, Any]]:

@@ -52,7 +52,7 @@ function Hits({ view }) {
     (
       /** @type {any} */ group,
     ) => html`<section key=${group.heading} class="hits"><div class="sect"><h2>${t(`find.group.${group.heading}`)}</h2><span class="soft">${group.count}</span></div>
-    <ul class="sheet">${group.hits.map((/** @type {any} */ hit) => html`<li key=${hit.id}><${Hit} hit=${hit} /></li>`)}</ul></section>`,
+    <ul class="sheet">${group.hits.map((/** @type {any} */ hit) => html`<li key=${hit.id}><${Hit} hit=${hit} /></li>`)}</ul>${group.count > group.hits.length && html`<p class="soft also">${t('find.more', { n: group.count - group.hits.length })}</p>`}</section>`,
   )}`;
 }
 

@@ -56,9 +56,9 @@ export const texts = {
   'history.unsourced': 'unsourced',
   'history.share': 'How many were thrown out',
   'history.share.says':
-    '{rejected} of {judged} rejected: {share} %, between {low} and {high} % with 95 % credibility; flat prior.',
+    '{rejected} of {judged} rejected: {share} %, between {low} and {high} % with 95 % credibility.',
   'history.share.means':
-    'Rejected is scrap. What may be saved by the machine shop counts as kept. The band is where the share of all such pieces lies.',
+    'Rejected is scrap. What may be saved by the machine shop counts as kept. The band is where the share of all such pieces lies, reckoned from these alone (flat prior).',
   'history.share.few': 'So few say little: the band is wide.',
   'history.share.short': { one: '{n} piece, none judged', other: '{n} pieces, none judged' },
   'history.share.row': '{rejected} of {judged} rejected, {low} to {high} %',
@@ -85,8 +85,8 @@ export const texts = {
   'history.bring.says':
     'Bring {bring} home: then {wanted} or more may be used, with a chance of {chance} %.',
   'history.bring.from': {
-    one: 'From the one judged here; flat prior.',
-    other: 'From the {n} judged here; flat prior.',
+    one: 'From the one judged here alone.',
+    other: 'From the {n} judged here alone.',
   },
   'history.bring.none': 'No number is enough with what was judged here.',
   'history.bring.more': 'Prices and a known share: Workings',

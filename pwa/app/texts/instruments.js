@@ -3,7 +3,7 @@ import { addTexts } from './index.js';
 
 export const texts = {
   'tool.list': 'Wrenches and instruments',
-  'tool.short': 'Tools',
+  'tool.short': 'Wrenches and instruments',
   'tool.wrenches': 'Wrenches',
   'tool.instruments': 'Instruments',
   'tool.none': 'No wrench and no instrument yet',

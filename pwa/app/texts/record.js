@@ -176,6 +176,10 @@ export const texts = {
   'find.what': 'Words or a code',
   'find.how': 'A name, a kind, a place, a donor, a note, or eight signs.',
   'find.count': { zero: 'Nothing found', one: '{n} found', other: '{n} found' },
+  'find.more': {
+    one: '{n} more. Another word finds it.',
+    other: '{n} more. Another word finds them.',
+  },
   'find.none': 'Nothing called {query}.',
   'find.none.near': { one: 'One sounds like it:', other: '{n} sound like it:' },
   'find.none.then': 'Try a shorter word, or scan its label.',

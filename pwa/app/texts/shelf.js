@@ -17,7 +17,7 @@ export const texts = {
   'shelf.all': 'The whole shelf',
   'shelf.more': 'All {n} of them',
   'shelf.more.find': { one: '{n} more: search for it', other: '{n} more: search for them' },
-  'shelf.rank': 'spare {rank} of {set}',
+  'shelf.rank': 'spare {rank} of the set “{set}”',
   'shelf.seen': {
     zero: 'inspected today',
     one: 'inspected {n} day ago',

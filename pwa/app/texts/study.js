@@ -75,10 +75,12 @@ export const texts = {
   'study.last.none': 'Nothing to strike out',
   'study.leave': 'Leave',
   'study.read': 'Keep',
+  'study.read.of': 'of piece {piece}',
   'study.kept.one': 'Kept. Next: piece {piece}.',
   'study.kept.round': 'Kept. This round is whole.',
   'study.hand': '{person} measures now',
-  'study.hand.says': 'Lay the pieces out from 1 to {pieces}. Nobody looks at what was read before.',
+  'study.hand.says':
+    'Lay the pieces out from 1 to {pieces}. Each round begins with another piece: measure the one the screen names. Nobody looks at what was read before.',
   'study.hand.left': {
     one: '{person} has {n} reading to go',
     other: '{person} has {n} readings to go',

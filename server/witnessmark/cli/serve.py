@@ -59,7 +59,7 @@ def serve_folder(wished: Namespace, data: Path, *, demo: bool) -> None:
             webbrowser.open(page)
         with stopping.at_once():
             main.serve()
-    say("Stopped. Everything that was taken is kept.")
+    say("Stopped. " + ("The demo is gone." if demo else "Everything that was taken is kept."))
 
 
 def _spare_the_collector() -> None:
