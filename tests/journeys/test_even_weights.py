@@ -102,6 +102,13 @@ return sets.map(({ fields }) => ({
 }));
 """
 
+HOLDS = """
+const sets = (await store.allOf('set')).all('set');
+return sets.map(({ fields }) => ({
+  count: fields.count.value, parts: fields.pieces.value.map(({ part }) => part),
+}));
+"""
+
 
 def test_accepted_each_kind_is_a_set_with_its_places(offline: DemoPhone) -> None:
     phone = offline
@@ -129,3 +136,25 @@ def test_chosen_again_the_sets_themselves_get_new_places(offline: DemoPhone) -> 
     act(phone.page)
     phone.page.wait_for_url("**/sets")
     assert len(phone.store(READ)) == len(KINDS)
+
+
+def test_a_set_used_in_part_gives_up_what_moves_and_says_so_before(offline: DemoPhone) -> None:
+    phone = offline
+    size(phone, "phone")
+    phone.open("/even")
+    for kind in KINDS[:2]:
+        press_in(phone.page, ".chips button", kind)
+    expect(phone.page.locator(".even > li")).to_have_count(6)
+    for _ in range(2):
+        press_in(phone.page, ".count button", "−")
+    expect(phone.page.locator(".even > li")).to_have_count(4)
+    says = phone.page.locator("main")
+    expect(says).to_contain_text("The set 6 pistons keeps its other 2")
+    expect(says).to_contain_text("The set 6 piston pins keeps its other 2")
+    act(phone.page)
+    phone.page.wait_for_url("**/sets")
+    kept = phone.store(HOLDS)
+    counts = sorted(len(one["parts"]) for one in kept)
+    assert counts == sorted(one["count"] for one in kept) == [2, 2, 4, 4, 6]
+    held = [part for one in kept for part in one["parts"]]
+    assert len(held) == len(set(held))

@@ -18,7 +18,7 @@ import {
 } from '../frame/index.js';
 import { useKeep } from '../run/keeping.js';
 import { entriesOf } from '../sets/even_entries.js';
-import { askedOf, elsewhere, evened, FRESH, weighedKinds } from '../sets/even_model.js';
+import { askedOf, elsewhere, evened, FRESH, remaining, weighedKinds } from '../sets/even_model.js';
 import { EvenPlaces } from '../sets/even_places.js';
 import { readSets } from '../sets/read.js';
 import { figure } from '../sets/says.js';
@@ -110,11 +110,18 @@ function spanSays({ low, high, unit, decimals }) {
 /** @param {any} props */
 function Says({ asked, found }) {
   if (!found) return html`<p class="set-says" role="status">${wants(asked)}</p>`;
-  const notes = asked.columns.flatMap((/** @type {any} */ { name, pieces, off }) => [
-    pieces.length > asked.count &&
-      t('even.taken', { count: asked.count, n: pieces.length, kind: name }),
-    off > 0 && t('even.off', { n: off, kind: name }),
-  ]);
+  const notes = asked.columns.flatMap((/** @type {any} */ one) => {
+    const { name, pieces, off, sets, from } = one;
+    const kind = name;
+    const rest = from ? remaining(one).length : 0;
+    const set = sets.find((/** @type {any} */ { id }) => id === from)?.name;
+    return [
+      pieces.length > asked.count &&
+        t('even.taken', { count: asked.count, n: pieces.length, kind }),
+      off > 0 && t('even.off', { n: off, kind }),
+      rest > 0 && t('even.keeps', { n: rest, name: set || kind }),
+    ];
+  });
   const how =
     found.key !== asked.key ? 'even.working' : found.proved ? 'even.proved' : 'even.found';
   return html`<p class="set-says" role="status">${spanSays(found)}</p><p class="soft">${t(how)}</p>

@@ -1,9 +1,10 @@
 /** What an accepted arrangement becomes: one set a kind, places given, kept at once. */
 import { freshId } from '../fresh_id.js';
 import { t } from '../texts/index.js';
+import { remaining } from './even_model.js';
 
 /**
- * A set that was chosen before gets its places; free pieces become a set.
+ * A set that was chosen before gets its places; free pieces, and those taken out of one, become a set.
  * @param {{asked: any, found: any, draft: any, build: string | null, says: string, apart: any[]}} told
  * @returns {any[]}
  */
@@ -13,8 +14,8 @@ export function entriesOf({ asked, found, draft, build, says, apart }) {
     found.rows.map((/** @type {any} */ { place, pieces }) => ({ part: pieces[at].id, place })),
   );
   return [
-    ...columns.map((/** @type {any} */ column, /** @type {number} */ at) =>
-      setOf(column, seats[at], { count, build, says, together: asked.together.flat() }),
+    ...columns.flatMap((/** @type {any} */ column, /** @type {number} */ at) =>
+      setsOf(column, seats[at], { count, build, says, together: asked.together.flat() }),
     ),
     ...seats.flat().map((/** @type {any} */ { part, place }) => ({
       heading: 'part',
@@ -29,12 +30,15 @@ export function entriesOf({ asked, found, draft, build, says, apart }) {
   ];
 }
 
-/** @param {any} column @param {any[]} pieces @param {any} told */
-function setOf({ id, name, from, measure, pieces: all }, pieces, { count, build, says, together }) {
+/**
+ * A set used whole gets its places; one used in part gives up what moves to a new one and keeps the rest.
+ * @param {any} column @param {any[]} pieces @param {any} told @returns {any[]}
+ */
+function setsOf(column, pieces, { count, build, says, together }) {
+  const { id, name, from, measure } = column;
   const places = { pieces, count, build, says };
-  // A set that is used only in part would lose the others: it stays, and another one is made.
-  if (from && all.length === count)
-    return { heading: 'set', about: from, body: { fields: places } };
+  const rest = remaining(column);
+  if (from && !rest.length) return [{ heading: 'set', about: from, body: { fields: places } }];
   const fields = {
     name: t('set.name', { n: count, kind: name }),
     kind: id,
@@ -44,5 +48,9 @@ function setOf({ id, name, from, measure, pieces: all }, pieces, { count, build,
     excluded: [],
     pinned: pieces.map(({ part }) => part).filter((part) => together.includes(part)),
   };
-  return { heading: 'set', about: freshId(), body: { fields } };
+  const kept = { pieces: rest, count: rest.length };
+  return [
+    ...(from ? [{ heading: 'set', about: from, body: { fields: kept } }] : []),
+    { heading: 'set', about: freshId(), body: { fields } },
+  ];
 }

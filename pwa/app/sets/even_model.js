@@ -69,21 +69,18 @@ function column(workshop, kind, draft) {
   const wanted = draft.measure[kind.id] ?? kind.measures[0].id;
   const at = pool.measures.findIndex(({ id }) => id === wanted);
   const measure = pool.measures[at] ?? null;
-  const members = from ? membersOf(workshop, from) : null;
+  const held = from ? (value(workshop.subject(from), 'pieces') ?? []) : [];
+  const members = from
+    ? new Set(held.map((/** @type {any} */ { part }) => /** @type {string} */ (part)))
+    : null;
   const offered = pool.pieces.filter(({ id }) => !members || members.has(id));
   const pieces = offered.flatMap((piece) => {
     const size = piece.sizes[at];
     return size ? { ...piece, size, grams: convert(size.size, measure?.unit ?? 'g', 'g') } : [];
   });
   const off = members ? members.size - pieces.length : offered.length - pieces.length;
-  return { ...kind, sets, from, measure, pieces, off };
+  return { ...kind, sets, from, held, measure, pieces, off };
 }
-
-/** @param {any} workshop @param {string} set @returns {Set<string>} */
-const membersOf = (workshop, set) =>
-  new Set(
-    (value(workshop.subject(set), 'pieces') ?? []).map((/** @type {any} */ { part }) => part),
-  );
 
 /**
  * What is asked: the columns with as many pieces as there are places, and what stays together.
@@ -116,6 +113,12 @@ export function askedOf(workshop, kinds, draft) {
   ]);
   return { columns: taken, count, most: enough ? most : 0, enough, together, key };
 }
+
+/** What a set keeps of its own when only some of it is used here. @param {any} one @returns {{part: string, place: string | null}[]} */
+export const remaining = ({ held, taken }) =>
+  held.filter(
+    (/** @type {any} */ { part }) => !taken.some((/** @type {any} */ { id }) => id === part),
+  );
 
 /** The pieces of a column closest in weight, those that stay together among them. @param {any} one @param {number} count @param {string[]} kept @returns {any[]} */
 function taking({ pieces }, count, kept) {

@@ -17,6 +17,10 @@ export const texts = {
     one: '{n} of the {kind} is not weighed or may not be used.',
     other: '{n} of the {kind} are not weighed or may not be used.',
   },
+  'even.keeps': {
+    one: 'The set {name} keeps its other {n}; those used become a new set.',
+    other: 'The set {name} keeps its other {n}; those used become a new set.',
+  },
   'even.span': 'The totals span {span} {unit}: {low} to {high} {unit}.',
   'even.equal': 'All totals are {low} {unit}.',
   'even.proved': 'No other arrangement is more even. Worked out on this device.',
