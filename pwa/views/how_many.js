@@ -42,6 +42,16 @@ export function quantity(subject) {
 }
 
 /**
+ * How many are left of it when so many are used in sets.
+ * @param {Subject | null} subject
+ * @param {number | undefined} used
+ */
+export function left(subject, used) {
+  const all = quantity(subject);
+  return all !== null && used ? Math.max(0, all - used) : all;
+}
+
+/**
  * @param {Subject} subject
  * @param {string} heading
  */

@@ -48,6 +48,20 @@ export function inSets(workshop, own = null) {
 }
 
 /**
+ * How many of each part the standing sets use; a counted part is named as often as it is used.
+ * @param {Workshop} workshop
+ * @returns {Map<string, number>}
+ */
+export function usedInSets(workshop) {
+  const used = new Map();
+  for (const set of workshop.all('set')) {
+    for (const { part } of plain.mappings(value(set, 'pieces')))
+      used.set(part, (used.get(part) ?? 0) + 1);
+  }
+  return used;
+}
+
+/**
  * @param {Workshop} workshop
  * @param {Subject} part
  * @param {import('./sizes.js').Measure[]} measures

@@ -1,7 +1,7 @@
 /** The spares of all builds and donors by kind, and the scrap with its reasons. */
 import { value } from '../log/workshop.js';
 import * as plain from './plain.js';
-import { inSets } from './pool.js';
+import { usedInSets } from './pool.js';
 import { measuresOf, sizeOf } from './sizes.js';
 import * as things from './things.js';
 
@@ -15,11 +15,15 @@ import * as things from './things.js';
  */
 export function shelf(workshop) {
   const ranks = ranksOf(workshop);
-  const used = inSets(workshop);
+  const used = usedInSets(workshop);
   const parts = workshop.all('part').filter((part) => !things.emptied(part));
   const rows = parts
-    .filter((part) => isSpare(part, ranks.has(part.id)) && !used.has(part.id))
-    .map((part) => row(workshop, part, ranks.get(part.id) ?? null));
+    .filter((part) => isSpare(part, ranks.has(part.id)))
+    .map((part) => {
+      const left = things.left(part, used.get(part.id));
+      return row(workshop, part, ranks.get(part.id) ?? null, left);
+    })
+    .filter(({ id, quantity }) => quantity !== 0 || !used.has(id));
   return {
     groups: groupsOf(rows),
     free: rows.filter(({ build }) => build === null).length,
@@ -58,8 +62,9 @@ function isSpare(part, ranked) {
  * @param {Workshop} workshop
  * @param {Subject} part
  * @param {Rank | null} ranked
+ * @param {number | null} left
  */
-function row(workshop, part, ranked) {
+function row(workshop, part, ranked, left) {
   const kind = plain.text(value(part, 'kind'));
   const found = kind ? workshop.subject(kind) : null;
   const seen = part.facts.filter(({ heading, struck }) => heading === 'inspection' && !struck);
@@ -68,7 +73,7 @@ function row(workshop, part, ranked) {
     name: plain.text(value(part, 'name')),
     kind: kind ? { id: kind, name: plain.text(value(found, 'name')) } : null,
     plural: plain.text(value(found, 'plural')),
-    quantity: things.quantity(part),
+    quantity: left,
     verdict: things.mark(part),
     reason: things.verdict(part).standing.at(-1)?.reason ?? null,
     set: ranked?.set ?? null,

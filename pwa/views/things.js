@@ -4,7 +4,7 @@ import { emptied } from './how_many.js';
 import { madeBy } from './joint_lines.js';
 import * as plain from './plain.js';
 
-export { emptied, quantity, single } from './how_many.js';
+export { emptied, left, quantity, single } from './how_many.js';
 
 /** @typedef {import('../log/values.js').Subject} Subject */
 /** @typedef {plain.Workshop} Workshop */

@@ -2,6 +2,7 @@
 import { value } from '../../log/workshop.js';
 import { convert, quantityOf } from '../../trade/units.js';
 import { measuresOf, sizeOf } from '../../views/measured.js';
+import { usedInSets } from '../../views/pool.js';
 import * as things from '../../views/things.js';
 import { numberOf } from '../forms_fields.js';
 import { mmOf } from './shells_model.js';
@@ -54,18 +55,10 @@ export function stockOf(workshop, draft) {
 
 export const AGAINST = ['scrap', 'machine', 'ask', 'empty'];
 
-/** How many of each part the standing sets hold. @param {any} workshop @returns {Map<string, number>} */
-function usedIn(workshop) {
-  const used = new Map();
-  for (const set of workshop.all('set'))
-    for (const { part } of value(set, 'pieces') ?? []) used.set(part, (used.get(part) ?? 0) + 1);
-  return used;
-}
-
 /** @param {any} workshop @param {string} kind @returns {{id: string, name: string, count: number, thick: number | null, single: boolean}[]} */
 function listed(workshop, kind) {
   const [measure] = measuresOf(workshop.subject(kind)).filter(isLength);
-  const used = usedIn(workshop);
+  const used = usedInSets(workshop);
   return workshop
     .all('part')
     .filter(
@@ -77,13 +70,12 @@ function listed(workshop, kind) {
     )
     .map((/** @type {any} */ part) => {
       const size = measure ? sizeOf(part, measure) : null;
-      const all = things.quantity(part) ?? 1;
       return {
         id: part.id,
         name: value(part, 'name') ?? part.id,
-        count: Math.max(0, all - (used.get(part.id) ?? 0)),
+        count: Math.max(0, things.left(part, used.get(part.id)) ?? 0),
         thick: size && convert(size.size, measure?.unit ?? 'mm', 'mm'),
-        single: all === 1,
+        single: things.quantity(part) === 1,
       };
     });
 }

@@ -43,3 +43,9 @@ def quantity(subject: Subject | None) -> int | None:
             change = plain.whole(fact["body"].get("count")) or 0
             count += change if fact["heading"] == "add" else -change
     return count - len(single(subject))
+
+
+def left(subject: Subject | None, used: int) -> int | None:
+    """How many are left of it when so many are used in sets."""
+    found = quantity(subject)
+    return max(0, found - used) if found is not None and used else found

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import Any
 
 from witnessmark.log.values import Subject
@@ -45,6 +46,15 @@ def in_sets(workshop: Workshop, own: str | None = None) -> dict[str, str]:
         if found["id"] != own
         for each in plain.mappings(value(found, "pieces"))
     }
+
+
+def used_in_sets(workshop: Workshop) -> Counter[str]:
+    """How many of each part the standing sets use; a counted part is named as often as it is."""
+    return Counter(
+        plain.as_id(each.get("part"))
+        for found in workshop.all("set")
+        for each in plain.mappings(value(found, "pieces"))
+    )
 
 
 def _line(

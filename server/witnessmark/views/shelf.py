@@ -7,7 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
-from witnessmark.views.pool import in_sets
+from witnessmark.views.pool import used_in_sets
 from witnessmark.views.sizes import measures_of, size_of
 
 _LAST = 10_000
@@ -16,12 +16,13 @@ _LAST = 10_000
 def shelf(workshop: Workshop) -> dict[str, Any]:
     """What lies on the shelf."""
     ranks = _ranks(workshop)
-    used = in_sets(workshop)
+    used = used_in_sets(workshop)
     parts = [part for part in workshop.all("part") if not how_many.emptied(part)]
     rows = [
-        _row(workshop, part, ranks.get(part["id"]))
+        _row(workshop, part, ranks.get(part["id"]), left)
         for part in parts
-        if _is_spare(part, ranked=part["id"] in ranks) and part["id"] not in used
+        if _is_spare(part, ranked=part["id"] in ranks)
+        and ((left := how_many.left(part, used[part["id"]])) != 0 or part["id"] not in used)
     ]
     scrap = [_scrapped(workshop, part) for part in parts if things.mark(part) == "scrap"]
     scrap.sort(key=lambda line: (plain.natural(line["name"]), line["id"]))
@@ -49,7 +50,9 @@ def _is_spare(part: Subject, *, ranked: bool) -> bool:
     return not things.is_fitted(part) and not things.is_gone(part)
 
 
-def _row(workshop: Workshop, part: Subject, ranked: dict[str, Any] | None) -> dict[str, Any]:
+def _row(
+    workshop: Workshop, part: Subject, ranked: dict[str, Any] | None, left: int | None
+) -> dict[str, Any]:
     kind = plain.text(value(part, "kind"))
     found = workshop.subject(kind) if kind else None
     said = things.verdict(part)["standing"]
@@ -60,7 +63,7 @@ def _row(workshop: Workshop, part: Subject, ranked: dict[str, Any] | None) -> di
         "name": plain.text(value(part, "name")),
         "kind": {"id": kind, "name": plain.text(value(found, "name"))} if kind else None,
         "plural": plain.text(value(found, "plural")),
-        "quantity": how_many.quantity(part),
+        "quantity": left,
         "verdict": things.mark(part),
         "reason": said[-1]["reason"] if said else None,
         "set": ranked["set"] if ranked else None,
