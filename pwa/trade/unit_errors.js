@@ -84,3 +84,10 @@ export class UnitTwoMeanings extends TradeError {
   static says = '{typed} can be {one} or {other}.';
   static nextStep = 'Type the whole unit.';
 }
+
+/** A unit that is well known, but not read for this quantity. */
+export class UnitNotTaken extends TradeError {
+  static code = 'unit-not-taken';
+  static says = '{unit} is not taken here.';
+  static nextStep = 'Type it in {words}.';
+}

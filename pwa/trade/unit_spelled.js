@@ -1,6 +1,6 @@
 /** A unit as people write it, found in the closed lists. */
-import { UnitsDiffer, UnitTwoMeanings, UnitUnknown } from './unit_errors.js';
-import { SPELLINGS, TWO_MEANINGS } from './unit_spellings.js';
+import { UnitNotTaken, UnitsDiffer, UnitTwoMeanings, UnitUnknown } from './unit_errors.js';
+import { AS_WRITTEN, NOT_TAKEN, SPELLINGS, TWO_MEANINGS } from './unit_spellings.js';
 import { UNIT_WORDS } from './unit_words.js';
 
 /** Signs that mean the same. @type {Record<string, string>} */
@@ -58,15 +58,19 @@ export function unitWord(typed, wanted) {
   const words = wordsOf(wanted);
   if (typeof typed !== 'string') throw new UnitUnknown({ unit: typed });
   const each = squeezed(typed).replaceAll("''", '"');
-  const two = (TWO_MEANINGS[wanted] ?? []).find(({ written }) => written.includes(each));
+  const capitals = typed.replace(SQUEEZED_OUT, '');
+  const two =
+    (AS_WRITTEN[wanted] ?? []).find(({ written }) => written.includes(capitals)) ??
+    (TWO_MEANINGS[wanted] ?? []).find(({ written }) => written.includes(each));
   if (two) throw new UnitTwoMeanings({ typed, one: two.units[0], other: two.units[1] });
   const word = words.get(each);
   if (word) return word;
+  const units = Object.keys(/** @type {Record<string, object>} */ (UNIT_WORDS)[wanted] ?? {});
+  if (NOT_TAKEN[wanted]?.includes(each)) {
+    throw new UnitNotTaken({ unit: typed, words: units.join(' or ') });
+  }
   if ([...WORDS.values()].some((others) => others.has(each))) {
-    throw new UnitsDiffer({
-      unit: typed,
-      other: Object.keys(/** @type {Record<string, object>} */ (UNIT_WORDS)[wanted] ?? {})[0],
-    });
+    throw new UnitsDiffer({ unit: typed, other: units[0] });
   }
   throw new UnitUnknown({ unit: typed });
 }

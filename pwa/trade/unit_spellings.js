@@ -140,3 +140,15 @@ export const TWO_MEANINGS = {
     { units: ['Δ°C', 'Δ°F'], written: ['°', 'deg', 'degs', 'degree', 'degrees'] },
   ],
 };
+
+/**
+ * Quantity → what is well known but not read: no thermometer of a workshop shows kelvin.
+ * @type {Record<string, string[]>}
+ */
+export const NOT_TAKEN = { temperature: ['k', '°k', 'degk', 'kelvin', 'kelvins'] };
+
+/**
+ * Quantity → what is written for either of two units where capitals are kept apart.
+ * @type {Record<string, {units: [string, string], written: string[]}[]>}
+ */
+export const AS_WRITTEN = { pressure: [{ units: ['MPa', 'millipascal'], written: ['mPa'] }] };

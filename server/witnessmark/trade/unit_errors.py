@@ -99,3 +99,11 @@ class UnitTwoMeanings(TradeError):
     code = "unit-two-meanings"
     says = "{typed} can be {one} or {other}."
     next_step = "Type the whole unit."
+
+
+class UnitNotTaken(TradeError):
+    """A unit that is well known, but not read for this quantity."""
+
+    code = "unit-not-taken"
+    says = "{unit} is not taken here."
+    next_step = "Type it in {words}."

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
+from typing import Any
 
-from witnessmark.trade.unit_errors import UnitsDiffer, UnitTwoMeanings, UnitUnknown
-from witnessmark.trade.unit_spellings import SPELLINGS, TWO_MEANINGS
+from witnessmark.trade.unit_errors import UnitNotTaken, UnitsDiffer, UnitTwoMeanings, UnitUnknown
+from witnessmark.trade.unit_spellings import AS_WRITTEN, NOT_TAKEN, SPELLINGS, TWO_MEANINGS
 from witnessmark.trade.unit_words import UNIT_WORDS
 
 SAME = str.maketrans(
@@ -25,16 +26,23 @@ def _spelled(wanted: str) -> dict[str, str]:
 
 
 _WORDS = {wanted: _spelled(wanted) for wanted in UNIT_WORDS}
-_EITHER = {
-    wanted: {each: pair for pair, each_of in pairs.items() for each in each_of}
-    for wanted, pairs in TWO_MEANINGS.items()
-}
+
+
+def _either(table: dict[str, dict[tuple[str, str], tuple[str, ...]]]) -> dict[str, Any]:
+    return {
+        wanted: {each: pair for pair, each_of in pairs.items() for each in each_of}
+        for wanted, pairs in table.items()
+    }
+
+
+_EITHER, _EITHER_AS_WRITTEN = _either(TWO_MEANINGS), _either(AS_WRITTEN)
 
 
 def unit_word(typed: str, wanted: str) -> str:
     """The word of UNIT_WORDS for a unit as people write it, where the quantity is known.
 
-    raises: UnitTwoMeanings ("lb" as a torque), UnitsDiffer ("mm" as a torque), UnitUnknown.
+    raises: UnitTwoMeanings ("lb" as a torque, "mPa"), UnitsDiffer ("mm" as a torque),
+    UnitNotTaken (kelvin as a temperature), UnitUnknown.
     source: common practice, no source
     >>> unit_word("ft-lbs", "torque"), unit_word("nm", "torque"), unit_word("cc", "volume")
     ('lbf·ft', 'N·m', 'cm³')
@@ -44,11 +52,16 @@ def unit_word(typed: str, wanted: str) -> str:
     if not isinstance(typed, str):
         raise UnitUnknown(unit=typed)
     squeezed = _squeezed(typed).replace("''", '"')
-    pair = _EITHER.get(wanted, {}).get(squeezed)
+    as_written = _SQUEEZED_OUT.sub("", typed)
+    pair = _EITHER_AS_WRITTEN.get(wanted, {}).get(as_written) or _EITHER.get(wanted, {}).get(
+        squeezed
+    )
     if pair:
         raise UnitTwoMeanings(typed=typed, one=pair[0], other=pair[1])
     if squeezed in _WORDS[wanted]:
         return _WORDS[wanted][squeezed]
+    if squeezed in NOT_TAKEN.get(wanted, ()):
+        raise UnitNotTaken(unit=typed, words=" or ".join(UNIT_WORDS[wanted]))
     if any(squeezed in words for words in _WORDS.values()):
         raise UnitsDiffer(unit=typed, other=next(iter(UNIT_WORDS[wanted])))
     raise UnitUnknown(unit=typed)

@@ -135,3 +135,11 @@ TWO_MEANINGS: dict[str, dict[tuple[str, str], tuple[str, ...]]] = {
     "temperature-difference": {("Δ°C", "Δ°F"): ("°", "deg", "degs", "degree", "degrees")},
 }
 """Quantity → the two units → what is written for either."""
+
+NOT_TAKEN: dict[str, tuple[str, ...]] = {"temperature": ("k", "°k", "degk", "kelvin", "kelvins")}
+"""Quantity → what is well known but not read: no thermometer of a workshop shows kelvin."""
+
+AS_WRITTEN: dict[str, dict[tuple[str, str], tuple[str, ...]]] = {
+    "pressure": {("MPa", "millipascal"): ("mPa",)}
+}
+"""Quantity → the two units → what is written for either where capitals are kept apart."""
