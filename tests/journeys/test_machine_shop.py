@@ -42,7 +42,8 @@ def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
         kept = phone.store(FACTS, made.HEAD)
         assert [one["heading"] for one in kept] == ["sent", "place"]
         assert kept[1]["body"] == {"in": None, "gone": "at Grinder by the river"}
-        press_in(phone.page, ".row", "Rear head")
+        phone.open(f"/part/{made.HEAD}")
+        press_in(phone.page, ".second-act", "It is back")
         page.get_by_label("What was done").fill("0.05 off")
         press_in(phone.page, ".act", "Keep: it is back")
         page.wait_for_url(f"**/inspect/{made.HEAD}")

@@ -67,11 +67,15 @@ const KindWay = ({ kind }) =>
 const HistoryWay = ({ id }) =>
   html`<${Key} className="second-act press wide" href=${`/history/part/${id}`} icon="i-history" label=${t('way.history')} />`;
 
+/** That it came back from where it was sent. @param {{id: string}} props */
+const BackWay = ({ id }) =>
+  html`<${Key} className="second-act press wide" href=${`/back/${id}`} icon="i-shop" label=${t('code.away.back')} />`;
+
 /** @param {{part: any}} props */
 export function PartWays({ part }) {
   const { id } = part;
   return html`<section class="also" aria-label=${t('ways')}><div class="sect"><h2>${t('ways')}</h2></div>
-    <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
+    <div class="pair">${part.away.length > 0 && html`<${BackWay} id=${id} />`}<${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Way} href=${`/move/${id}`} icon="i-move" label=${t('way.move')} /><${Way} href=${`/inspect/${id}`} icon="i-find" label=${t('way.inspect')} />
     <${Way} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Way} href=${`/joint/new/edit?part=${id}`} icon="i-star" label=${t('way.joint')} />
     <${HistoryWay} id=${id} /><${FitWay} id=${id} />${part.kind && html`<${KindWay} kind=${part.kind} />`}<${WorkWay} id=${id} /><${EditWay} id=${id} /></div></section>`;
