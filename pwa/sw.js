@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '6e9c1f661233';
+const VERSION = 'ac033beec480';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -151,6 +151,7 @@ const SHELL_FILES = [
   '/store/held.js',
   '/store/index.js',
   '/store/keep.js',
+  '/store/mended.js',
   '/store/names.js',
   '/store/outgoing.js',
   '/store/pairing.js',
@@ -175,6 +176,7 @@ const SHELL_FILES = [
   '/store/update.js',
   '/store/wire.js',
   '/store/workshops.js',
+  '/store/written.js',
   '/store/zip.js',
   '/trade/label.js',
   '/vendor/htm/htm.js',
@@ -223,6 +225,7 @@ const SCREEN_FILES = [
   '/app/frame/save_file.js',
   '/app/frame/ways.js',
   '/app/fresh_id.js',
+  '/app/history/in_slices.js',
   '/app/history/lines.js',
   '/app/history/many.js',
   '/app/history/plot.js',
@@ -259,6 +262,7 @@ const SCREEN_FILES = [
   '/app/kinds/form.js',
   '/app/kinds/ready.js',
   '/app/kinds/rows.js',
+  '/app/later.js',
   '/app/lubricants.js',
   '/app/new_thing/choice.js',
   '/app/new_thing/entries.js',
@@ -379,6 +383,7 @@ const SCREEN_FILES = [
   '/app/shelf/on_shelf.js',
   '/app/shelf/read.js',
   '/app/shelf/says.js',
+  '/app/shelf/whole.js',
   '/app/strip/bagged.js',
   '/app/strip/entries.js',
   '/app/strip/label.js',
@@ -407,6 +412,7 @@ const SCREEN_FILES = [
   '/app/texts/shells.js',
   '/app/texts/strip.js',
   '/app/texts/study.js',
+  '/app/until_changed.js',
   '/app/values.js',
   '/app/workings/draw_adapter.js',
   '/app/workings/draw_bring.js',

@@ -60,6 +60,8 @@ export function makeReader(tx, marked) {
     wanting: (word) => rows('wants', word),
     /** How many point to it in this role, without reading them. @param {string} id @param {string} role @returns {Promise<number>} */
     count: (id, role) => tx.objectStore('subject').index('links').count(`${role} ${id}`),
+    /** The ids of what an index holds under a key, without reading it. @param {string} index @param {string} key @returns {Promise<string[]>} */
+    ids: (index, key) => tx.objectStore('subject').index(index).getAllKeys(key),
     /** Everything read so far. */
     found: async () => present(await Promise.all(asked.values())),
   };

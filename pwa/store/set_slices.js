@@ -1,4 +1,4 @@
-/** What the list of sets reads: the pieces that are in one, and how many there are of each kind. */
+/** What lists over all kinds read: the pieces in sets, how many of each kind, what has no kind. */
 
 /** @typedef {import('./reader.js').Reader} Reader */
 
@@ -17,4 +17,15 @@ export async function countKinds(reader) {
   const kinds = await reader.heading('kind');
   const counts = await Promise.all(kinds.map(({ id }) => reader.count(id, 'of-kind')));
   return new Map(kinds.map(({ id }, at) => [id, counts[at] ?? 0]));
+}
+
+/** The parts of no kind that is here. @param {Reader} reader */
+export async function kindless(reader) {
+  const kinds = (await reader.heading('kind')).filter(({ hidden }) => !hidden);
+  const [all, ...known] = await Promise.all([
+    reader.ids('heading', 'part'),
+    ...kinds.map(({ id }) => reader.ids('links', `of-kind ${id}`)),
+  ]);
+  const seen = new Set(known.flat());
+  await reader.all((all ?? []).filter((id) => !seen.has(id)));
 }

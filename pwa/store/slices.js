@@ -3,7 +3,7 @@
 import { links, Workshop } from '../log/workshop.js';
 import { makeHeld } from './held.js';
 import { reading } from './reader.js';
-import { countKinds, sets } from './set_slices.js';
+import { countKinds, kindless, sets } from './set_slices.js';
 
 /**
  * @typedef {import('./core.js').Core} Core
@@ -180,6 +180,10 @@ export function slices(core) {
     tonightSlice: () => slice(core, tonight),
     /** Every set with the pieces it holds, kinds and builds. */
     setsSlice: () => slice(core, sets),
+    /** The same as kindSlice, not remembered: for who reads one kind after another. @param {string} id */
+    kindInPassing: (id) => slice(core, (reader) => kind(reader, id)),
+    /** The parts of no kind that is here. */
+    kindlessSlice: () => slice(core, kindless),
     /** How many pieces there are of each kind, by kind. */
     countsByKind: () => reading(core, countKinds),
     /** Everything of one heading. @param {string} word */

@@ -2,7 +2,7 @@
 import { value } from '../log/workshop.js';
 import { countsOf, reasonsOf } from './history_counts.js';
 import { linesOf } from './history_lines.js';
-import { plotsOf } from './history_points.js';
+import { plotsInSlices, plotsOf } from './history_points.js';
 import * as plain from './plain.js';
 import * as things from './things.js';
 
@@ -39,16 +39,40 @@ export function ofPart(workshop, id) {
  * @param {number | null} [most] how many lines are wanted
  */
 export function ofKind(workshop, id, most) {
+  return {
+    ...ofKindWithoutSizes(workshop, id, most),
+    measures: plotsOf(workshop, workshop.subject(id), partsOfKind(workshop, id)),
+  };
+}
+
+/**
+ * The same without its sizes over time, which are the long part.
+ * @param {Workshop} workshop
+ * @param {string} id
+ * @param {number | null} [most]
+ */
+export function ofKindWithoutSizes(workshop, id, most) {
   const subject = workshop.subject(id);
-  const parts = whole(workshop.linked(id, 'of-kind'));
+  const parts = partsOfKind(workshop, id);
   return {
     ...head(subject, id),
     plural: plain.text(value(subject, 'plural')),
     ...summed(workshop, parts, most),
     donors: grouped(workshop, parts, 'donor'),
-    measures: plotsOf(workshop, subject, parts),
   };
 }
+
+/**
+ * Its sizes over time alone, told in slices.
+ * @param {Workshop} workshop
+ * @param {string} id
+ * @param {() => Promise<unknown>} breathe
+ */
+export const sizesOfKind = (workshop, id, breathe) =>
+  plotsInSlices(workshop, workshop.subject(id), partsOfKind(workshop, id), breathe);
+
+/** @param {Workshop} workshop @param {string} id */
+const partsOfKind = (workshop, id) => whole(workshop.linked(id, 'of-kind'));
 
 /**
  * Its lines alone, where more of them are wanted than were told at first.
@@ -57,7 +81,7 @@ export function ofKind(workshop, id, most) {
  * @param {number} most
  */
 export const linesOfKind = (workshop, id, most) =>
-  linesOf(workshop, whole(workshop.linked(id, 'of-kind')), most);
+  linesOf(workshop, partsOfKind(workshop, id), most);
 
 /**
  * All that came from a donor: by verdict, by kind, why not, the last lines.

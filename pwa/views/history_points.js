@@ -13,6 +13,9 @@ import { told } from './told.js';
 
 const READ = ['inspection', 'returned'];
 
+/** So many inspections are told between two breaths. */
+const SLICE = 100;
+
 /**
  * Each measure of a kind with all that was read of it on these parts, oldest first.
  * @param {Workshop} workshop
@@ -20,32 +23,68 @@ const READ = ['inspection', 'returned'];
  * @param {Subject[]} parts
  */
 export function plotsOf(workshop, kind, parts) {
-  const facts = parts
+  const facts = factsOf(parts);
+  return measuresOf(kind).map((measure) => {
+    const { asked, read } = readsOf(measure, facts);
+    return plotted(
+      asked,
+      read.flatMap((each) => pointsOf(workshop, asked, each)),
+    );
+  });
+}
+
+/**
+ * The same, told in slices.
+ * @param {Workshop} workshop
+ * @param {Subject | null} kind
+ * @param {Subject[]} parts
+ * @param {() => Promise<unknown>} breathe
+ */
+export async function plotsInSlices(workshop, kind, parts, breathe) {
+  const facts = factsOf(parts);
+  const plots = [];
+  for (const measure of measuresOf(kind)) {
+    const { asked, read } = readsOf(measure, facts);
+    const points = [];
+    for (let at = 0; at < read.length; at += SLICE) {
+      await breathe();
+      points.push(...read.slice(at, at + SLICE).flatMap((each) => pointsOf(workshop, asked, each)));
+    }
+    plots.push(plotted(asked, points));
+  }
+  return plots;
+}
+
+/** All that was read on these parts, oldest first. @param {Subject[]} parts */
+const factsOf = (parts) =>
+  parts
     .flatMap((part) => part.facts.map((fact) => ({ part: part.id, fact })))
     .filter(({ fact }) => READ.includes(fact.heading))
-    .sort(({ fact: one }, { fact: other }) => plain.inOrder(keyOf(one), keyOf(other)));
-  return measuresOf(kind).map((measure) => plot(workshop, measure, facts));
-}
+    .map((each) => ({ ...each, key: keyOf(each.fact) }))
+    .sort((one, other) => plain.inOrder(one.key, other.key));
 
 /** @param {Fact} fact */
 const keyOf = ({ order, device, id }) => [order, device, id];
 
 /**
- * @param {Workshop} workshop
  * @param {Measure} measure
  * @param {{part: string, fact: Fact}[]} facts
  */
-function plot(workshop, measure, facts) {
+function readsOf(measure, facts) {
   const read = facts
     .map(({ part, fact }) => ({ part, fact, readings: readingsOf(fact, measure.id) }))
     .filter(({ readings }) => readings.length > 0);
   // Limits without a unit judge nothing, even where the readings bring one.
   const known = measure.unit ? {} : { unit: lastUnit(read), least: null, most: null };
-  const asked = { ...measure, ...known };
-  const { id, name, unit, least, most, source } = asked;
-  const points = read.flatMap((each) => pointsOf(workshop, asked, each));
-  return { id, name, unit, least, most, source, points, ...summed(points) };
+  return { asked: { ...measure, ...known }, read };
 }
+
+/** @param {Measure} asked @param {Point[]} points */
+const plotted = ({ id, name, unit, least, most, source }, points) => ({
+  ...{ id, name, unit, least, most, source },
+  points,
+  ...summed(points),
+});
 
 /** What the points say together, those struck out left aside. @param {Point[]} points */
 function summed(points) {

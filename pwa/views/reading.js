@@ -47,11 +47,11 @@ export function inUnit(read, unit) {
  * A reading in a unit, or null where it tells nothing of that quantity; step is what its last digit
  * is worth.
  * @param {Facts} reading
+ * @param {plain.Measured | null} read its value, as it was read
  * @param {string} unit
  * @returns {Line | null}
  */
-export function readIn(reading, unit) {
-  const read = plain.quantity(reading.value);
+export function lineIn(reading, read, unit) {
   const size = inUnit(read, unit);
   if (!read || size === null) return null;
   const places = Math.min(MOST_DECIMALS, read.value.split('.')[1]?.length ?? 0);

@@ -4,7 +4,7 @@ import { guardBand, judge } from '../trade/limits.js';
 import { rounded } from '../trade/units.js';
 import { outOfRoundOf, taperOf } from './out_of_round.js';
 import * as plain from './plain.js';
-import { inUnit, MOST_DECIMALS, readIn, sureness } from './reading.js';
+import { inUnit, lineIn, MOST_DECIMALS, sureness } from './reading.js';
 
 /** @typedef {plain.Facts} Facts */
 /** @typedef {(id: string) => import('../log/values.js').Subject | null} Instruments */
@@ -61,7 +61,7 @@ export function told(measure, readings, instrumentOf) {
   const asked = spotsOf(measure);
   const read = asked.filter((spot) => spots.some((each) => sameSpot(each, spot))).length;
   const count = { unit: unit || null, times: lines.length, read, of: asked.length, spots };
-  const found = sizeTold(measure, readings);
+  const found = sizeOver(spots, lines);
   if (!found) return { ...count, ...NOTHING };
   const shown = Math.min(MOST_DECIMALS, found.decimals + (lines.length > 1 ? 1 : 0));
   const uncertainty = Math.max(...spots.map((spot) => spot.uncertainty));
@@ -84,12 +84,17 @@ export function told(measure, readings, instrumentOf) {
  */
 export function sizeTold(measure, readings) {
   const { lines } = inOneUnit(measure, readings);
+  const spots = spotsRead(measure, lines).map((spot) => ({
+    mean: meanOf(lines.filter((line) => sameSpot(line, spot))),
+  }));
+  return sizeOver(spots, lines);
+}
+
+/** @param {{mean: number}[]} spots @param {Line[]} lines */
+function sizeOver(spots, lines) {
   if (!lines.length) return null;
-  const means = spotsRead(measure, lines).map((spot) =>
-    meanOf(lines.filter((line) => sameSpot(line, spot))),
-  );
   return {
-    size: sum(means) / means.length,
+    size: sum(spots.map(({ mean }) => mean)) / spots.length,
     decimals: Math.max(...lines.map((line) => line.decimals)),
   };
 }
@@ -103,9 +108,10 @@ const meanOf = (lines) => sum(lines.map(({ size }) => size)) / lines.length;
  * @param {Facts[]} readings
  */
 function inOneUnit(measure, readings) {
-  const first = readings.map((each) => plain.quantity(each.value)).find((read) => read !== null);
+  const known = readings.map((each) => ({ each, read: plain.quantity(each.value) }));
+  const first = known.find(({ read }) => read !== null)?.read;
   const unit = plain.text(measure.unit) ?? first?.unit ?? '';
-  return { unit, lines: readings.flatMap((each) => readIn(each, unit) ?? []) };
+  return { unit, lines: known.flatMap(({ each, read }) => lineIn(each, read, unit) ?? []) };
 }
 
 /**

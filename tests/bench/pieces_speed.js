@@ -123,14 +123,21 @@ async (ask) => {
   }
 
   const rows = () => document.querySelectorAll('.row').length;
+  const says = (what) => what.test(document.querySelector('main')?.textContent ?? '');
   const ways = {
     verdict: () => inspected('verdict'),
     next: () => inspected('next'),
     pool: () => opened(`/set/new?kind=${ask.pool}`, () => document.querySelector('.set-plot svg')),
+    'pool, whole': () => opened(`/set/new?kind=${ask.pool}`, () => document.querySelector('.set-pieces .row')),
     away: () => opened('/away', () => ready() && heading() === 'Machine shop'),
-    shelf: () => opened('/shelf', () => ready() && rows() > 10),
-    sets: () => opened('/sets', () => ready() && rows() >= ask.kinds),
-    kind: () => opened(`/kind/${ask.pool}`, () => ready() && /[0-9]+ on the shelf/.test(document.querySelector('main').textContent)),
+    shelf: () => opened('/shelf', () => ready() && rows() > 2),
+    'shelf, whole': () => opened('/shelf', () => ready() && rows() > 2 * ask.kinds && says(/[0-9] pieces?,/)),
+    sets: () => opened('/sets', () => ready() && rows() > 6),
+    'sets, whole': () => opened('/sets', () => ready() && rows() >= ask.kinds),
+    kind: () => opened(`/kind/${ask.pool}`, () => ready() && document.querySelector('main a[href^="/set/new"]')),
+    'kind, whole': () => opened(`/kind/${ask.pool}`, () => ready() && says(/[0-9]+ on the shelf/)),
+    history: () => opened(`/history/kind/${ask.pool}`, () => heading().includes('kind 0') || heading().includes('kind 1')),
+    'history, whole': () => opened(`/history/kind/${ask.pool}`, () => ready() && document.querySelector('.over-time')),
     find: found,
   };
   return ways[ask.what]();

@@ -8,9 +8,9 @@ import { Counts, Share } from './share.js';
 export const NotHere = ({ back }) =>
   html`<${Page} title=${t('history.gone')} back=${back}><div class="left"><h1 tabindex="-1" class="gone">${t('history.gone')}</h1><${Missing} says=${t('history.gone')} then=${t('history.gone.then')} /></div></${Page}>`;
 
-/** @param {{back: any}} props */
-export const Reading = ({ back }) =>
-  html`<${Page} title=${t('way.history')} back=${back} ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
+/** What it will be is named as soon as that is known. @param {{back: any, title?: string | null}} props */
+export const Reading = ({ back, title }) =>
+  html`<${Page} title=${title || t('way.history')} back=${back} ready=${false}><div class="left">${title && html`<section class="id"><h1 tabindex="-1">${title}</h1><p class="where">${t('wait.reading')}</p></section>`}<${Wait} /></div></${Page}>`;
 
 /** Name, counts, and the share with its band; or what is to be done first. @param {{title: string, counts: any, empty: string}} props */
 export function Head({ title, counts, empty }) {

@@ -6,7 +6,7 @@ import { useKeep } from '../run/keeping.js';
 import { ReasonScreen } from '../run/reason.js';
 import { undone } from '../sets/accept.js';
 import { Choose } from '../sets/choose.js';
-import { readSet } from '../sets/read.js';
+import { chosenFrom, readChoice, readSet } from '../sets/read.js';
 import { warm } from '../sets/ready.js';
 import { Standing } from '../sets/standing.js';
 import { t } from '../texts/index.js';
@@ -19,8 +19,9 @@ export function screen(props) {
   const { params, store } = props;
   const { workshop } = useSlice(
     store,
-    (one) => readSet(one, params.id, params.id === 'new' ? (params.kind ?? '') : undefined),
+    (one) => (params.id === 'new' ? readChoice(one, params.kind ?? '') : readSet(one, params.id)),
     [params.id, params.kind],
+    (one) => (params.id === 'new' ? chosenFrom(one, params.kind ?? '') : null),
   );
   warm();
   if (!workshop)

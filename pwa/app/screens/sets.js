@@ -3,16 +3,21 @@ import { value } from '../../log/workshop.js';
 import { chosen } from '../../views/chosen.js';
 import { html, Missing, Page, useAnswer, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
+import { useLater } from '../later.js';
 import { warm } from '../sets/ready.js';
 import { t } from '../texts/index.js';
 import '../texts/sets.js';
 
 const BACK = { to: '/more', says: t('form.back') };
 
+/** So many kinds are in the first frame. */
+const FIRST = 8;
+
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const { workshop } = useSlice(store, (one) => one.setsSlice(), []);
   const { value: counts } = useAnswer(() => store.countsByKind(), []);
+  const later = useLater(workshop && counts);
   if (!workshop || !counts)
     return html`<${Page} title=${t('sets.title')} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   warm();
@@ -23,11 +28,14 @@ export function screen({ store }) {
     ${sets.length ? html`<ul class="sheet">${sets.map((one) => html`<li key=${one.id}><${Row} href=${`/set/${one.id}`} icon="i-set-of" name=${one.name ?? ''} says=${saysOf(one)} /></li>`)}</ul>` : html`<${Missing} says=${t('sets.none')} />`}
     <section class="stack"><h2>${t('sets.of')}</h2>${
       kinds.length
-        ? html`<ul class="sheet">${kinds.map((kind) => html`<li key=${kind.id}><${Row} href=${`/set/new?kind=${encodeURIComponent(kind.id)}`} icon="i-kind" name=${value(kind, 'name') ?? ''} says=${t('sets.pool', { n: counts.get(kind.id) ?? 0 })} /></li>`)}</ul>`
+        ? html`<ul class="sheet">${(later ? kinds : kinds.slice(0, FIRST)).map((kind) => html`<li key=${kind.id}><${Row} href=${`/set/new?kind=${encodeURIComponent(kind.id)}`} icon="i-kind" name=${value(kind, 'name') ?? ''} says=${t('sets.pool', { n: counts.get(kind.id) ?? 0 })} /></li>`)}</ul>`
         : html`<p class="soft">${t('sets.no-kinds')}</p>`
     }</section>
-    <section class="stack"><h2>${t('sets.together')}</h2><ul class="sheet"><li><${Row} href="/even" icon="i-even" name=${t('sets.even')} says=${t('sets.even.says')} /></li>
-      <li><${Row} href="/shells" icon="i-fit" name=${t('sets.shells')} says=${t('sets.shells.says')} /></li></ul></section></div></${Page}>`;
+    ${
+      later &&
+      html`<section class="stack"><h2>${t('sets.together')}</h2><ul class="sheet"><li><${Row} href="/even" icon="i-even" name=${t('sets.even')} says=${t('sets.even.says')} /></li>
+      <li><${Row} href="/shells" icon="i-fit" name=${t('sets.shells')} says=${t('sets.shells.says')} /></li></ul></section>`
+    }</div></${Page}>`;
 }
 
 /** @param {any} workshop @param {string} heading @returns {any[]} */

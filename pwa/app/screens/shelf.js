@@ -1,5 +1,5 @@
 /** The spares of all builds and donors, by kind; the scrap is one line, not forgotten. */
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { folded } from '../../views/find.js';
 import { shelf as shelfView } from '../../views/shelf.js';
@@ -9,9 +9,11 @@ import { TextField } from '../forms_fields.js';
 import { html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { hasIcon } from '../icons.js';
+import { useLater } from '../later.js';
 import { useKeep } from '../run/keeping.js';
-import { readKind, readShelf } from '../shelf/read.js';
+import { readKind } from '../shelf/read.js';
 import { moreSays, spareSays } from '../shelf/says.js';
+import { buildsOf, useWholeShelf } from '../shelf/whole.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
@@ -21,58 +23,107 @@ const BACK = { to: '/more', says: t('form.back') };
 const ROWS = 60;
 const FEW = 3;
 const MOST = 120;
+/** So many kinds are in the first frame. */
+const FIRST = 4;
 
 /** @param {{params: Record<string, string>, store: any}} props */
-export function screen({ params, store }) {
-  const { workshop } = useSlice(
-    store,
-    (one) => (params.kind ? readKind(one, params.kind) : readShelf(one)),
-    [params.kind],
+export const screen = (props) =>
+  props.params.kind
+    ? html`<${OfKind} key=${props.params.kind} ...${props} />`
+    : html`<${Whole} key="" ...${props} />`;
+
+/** @param {any} props */
+function OfKind(props) {
+  const { workshop } = useSlice(props.store, (one) => readKind(one, props.params.kind), []);
+  const shelf = useMemo(
+    () =>
+      workshop && {
+        ...shelfView(workshop),
+        builds: buildsOf(workshop),
+        whole: true,
+        parted: false,
+      },
+    [workshop],
   );
+  return html`<${Shelf} ...${props} shelf=${shelf} />`;
+}
+
+/** @param {any} props */
+function Whole(props) {
+  const shelf = useWholeShelf(props.store);
+  return html`<${Shelf} ...${props} shelf=${props.params.scrap && !shelf?.whole ? null : shelf} />`;
+}
+
+/** @param {any} props */
+function Shelf({ params, store, shelf }) {
   const [query, setQuery] = useState('');
   const { keep, trouble } = useKeep(store);
   const title = t(params.scrap ? 'shelf.scrap' : 'shelf.title');
   const back = params.scrap || params.kind ? { to: '/shelf', says: t('form.back') } : BACK;
-  if (!workshop)
+  if (!shelf)
     return html`<${Page} title=${title} back=${back} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
-  const shelf = shelfView(workshop);
-  const n = shelf.groups.reduce((sum, { count }) => sum + count, 0);
   const body = params.scrap
     ? html`<${Scrap} lines=${shelf.scrap} />`
-    : html`<${Spares} ...${{ shelf, workshop, keep, query, setQuery, kind: params.kind ?? '' }} />`;
+    : html`<${Spares} ...${{ shelf, keep, query, setQuery, kind: params.kind ?? '' }} />`;
   return html`<${Page} title=${title} back=${back} now="more" className="list"><div class="left">
-    <div class="id"><h1 tabindex="-1">${title}</h1>${!params.scrap && html`<p class="where">${t('shelf.count', { n })}, ${t('shelf.free', { n: shelf.free })}</p>`}</div>${body}</div>${trouble}</${Page}>`;
+    <div class="id"><h1 tabindex="-1">${title}</h1>${!params.scrap && html`<p class="where">${countSays(shelf)}</p>`}</div>${body}</div>${trouble}</${Page}>`;
+}
+
+/** How many there are, once all of them are known. @param {any} shelf */
+function countSays({ groups, free, whole }) {
+  if (!whole) return t('wait.reading');
+  const n = groups.reduce(
+    (/** @type {number} */ sum, /** @type {any} */ one) => sum + one.count,
+    0,
+  );
+  return `${t('shelf.count', { n })}, ${t('shelf.free', { n: free })}`;
 }
 
 /** @param {any} props */
-function Spares({ shelf, workshop, keep, query, setQuery, kind }) {
+function Spares({ shelf, keep, query, setQuery, kind }) {
+  const later = useLater();
   const all = shelf.groups.filter((/** @type {any} */ one) => !kind || one.kind?.id === kind);
-  const groups = all
-    .map((/** @type {any} */ one) => ({
-      ...one,
-      rows: query.trim() ? one.rows.filter((/** @type {any} */ row) => fits(row, query)) : one.rows,
-    }))
-    .filter((/** @type {any} */ one) => one.rows.length > 0);
-  const many = groups.reduce(
-    (/** @type {number} */ sum, /** @type {any} */ one) => sum + one.rows.length,
-    0,
-  );
-  const most = many > ROWS && groups.length > 1 ? FEW : MOST;
-  const builds = workshop
-    .all('build')
-    .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? t('fact.build') }));
+  const groups = query.trim() ? found(all, query) : all;
+  const most = mostOf(groups, shelf.parted && !query.trim());
+  const builds = shelf.builds.map((/** @type {any} */ one) => ({
+    id: one.id,
+    name: value(one, 'name') ?? t('fact.build'),
+  }));
+  const shown = later ? groups : groups.slice(0, FIRST);
   return html`${all.length > 0 && html`<${TextField} id="shelf-find" label=${t('shelf.find')} value=${query} onChange=${setQuery} />`}
-    ${all.length === 0 && html`<${Missing} says=${t('shelf.none')} />`}
-    ${all.length > 0 && groups.length === 0 && html`<p class="soft" role="status">${t('shelf.nothing', { query })}</p>`}
-    <div class="stack">${groups.map(
+    ${shelf.whole && html`<${Nothing} ...${{ all, groups, query }} />`}
+    <div class="stack">${shown.map(
       (/** @type {any} */ group) => html`<section key=${group.kind?.id ?? ''}>
       <div class="sect"><h2>${group.name ?? t('shelf.no-kind')}</h2><span class="soft">${t('shelf.count', { n: group.count })}</span></div>
       <ul class="sheet">${group.rows.slice(0, most).map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}
       ${group.rows.length > most && html`<li><${More} group=${group} most=${most} /></li>`}</ul></section>`,
     )}
-    ${kind && html`<${Key} href="/shelf" icon="i-tray" label=${t('shelf.all')} />`}
-    ${!kind && shelf.scrap.length > 0 && html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n: shelf.scrap.length })} /></li></ul>`}</div>`;
+    ${kind ? html`<${Key} href="/shelf" icon="i-tray" label=${t('shelf.all')} />` : later && shelf.whole && html`<${Scrapped} n=${shelf.scrap.length} />`}</div>`;
 }
+
+/** The rows each word of the search is in. @param {any[]} groups @param {string} query */
+const found = (groups, query) =>
+  groups
+    .map((one) => ({ ...one, rows: one.rows.filter((/** @type {any} */ row) => fits(row, query)) }))
+    .filter((one) => one.rows.length > 0);
+
+/** How many of each kind; parted: as if of many, so that what is shown does not grow later. @param {any[]} groups @param {boolean} parted */
+function mostOf(groups, parted) {
+  const many = groups.reduce((sum, { rows }) => sum + rows.length, 0);
+  return parted || (many > ROWS && groups.length > 1) ? FEW : MOST;
+}
+
+/** @param {{all: any[], groups: any[], query: string}} props */
+function Nothing({ all, groups, query }) {
+  if (all.length === 0) return html`<${Missing} says=${t('shelf.none')} />`;
+  if (groups.length > 0) return null;
+  return html`<p class="soft" role="status">${t('shelf.nothing', { query })}</p>`;
+}
+
+/** @param {{n: number}} props */
+const Scrapped = ({ n }) =>
+  n > 0 &&
+  html`<ul class="sheet"><li><${Row} href="/shelf?scrap=1" icon="v-scrap" name=${t('shelf.scrapped', { n })} /></li></ul>`;
 
 /** All of a kind; of one kind alone, that the rest is found by its words. @param {{group: any, most: number}} props */
 function More({ group, most }) {

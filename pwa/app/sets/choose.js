@@ -6,6 +6,7 @@ import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, Count, TextField } from '../forms_fields.js';
 import { Act, Caution, Dock, html, Key, Missing, Page, say, Wait } from '../frame/index.js';
+import { useLater } from '../later.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { entriesOf } from './accept.js';
@@ -15,10 +16,20 @@ import { Places, seated } from './places.js';
 import { Legend, Plot } from './plot.js';
 import { setSays, spreadSays } from './says.js';
 
+/** @type {WeakMap<object, any>} a pool is told once for a workshop */
+const pools = new WeakMap();
+
+/** @param {any} workshop @param {string} kind */
+function poolOnce(workshop, kind) {
+  const had = pools.get(workshop) ?? poolOf(workshop, kind);
+  pools.set(workshop, had);
+  return had;
+}
+
 /** @param {any} props */
 export function Choose({ store, go, workshop, kind, back }) {
   const [draft, change, forget] = useDraft(store, `set:${kind}`, FRESH);
-  const pool = useMemo(() => poolOf(workshop, kind), [workshop, kind]);
+  const pool = poolOnce(workshop, kind);
   const title = t('set.choose', { kind: pool.plural ?? pool.name ?? '' });
   const page = { title, back, quiet: true };
   if (!draft)
@@ -44,6 +55,7 @@ function Chosen({ store, go, workshop, pool, page, draft, change, forget }) {
     [pool, draft.count, draft.weights, draft.pinned, draft.excluded],
   );
   const pieces = stated(pool, asked);
+  const later = useLater();
   const inSet = new Set(asked.found?.chosen ?? []);
   const seats = seated(
     pieces.filter(({ id }) => inSet.has(id)),
@@ -71,9 +83,12 @@ function Chosen({ store, go, workshop, pool, page, draft, change, forget }) {
     <${WishCost} asked=${asked} />
     <div class="sheet set-plot"><${Plot} pieces=${pieces} asked=${asked} /><${Legend} /></div>
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('set.keep')} second=${why || name} /></${Dock}></div>
-    <div class="right form"><${Pieces} ...${{ pieces, asked, draft, change }} />
+    <div class="right form">${
+      later &&
+      html`<${Pieces} ...${{ pieces, asked, draft, change }} />
     ${asked.found && html`<${Places} ...${{ seats, draft, change }} /><${Elsewhere} ...${{ seats, draft, change }} /><${Rest} ...${{ asked, draft, change, workshop, build }} />`}
-    <${HeldOff} off=${pool.off} /></div>${trouble}</${Page}>`;
+    <${HeldOff} off=${pool.off} />`
+    }</div>${trouble}</${Page}>`;
 }
 
 /** @param {any} asked @param {any[]} seats @param {any} draft */

@@ -1,7 +1,7 @@
 /** The pieces as a table: what each measures, what it is in the set; pressed, it is pinned or left out. */
 import { useState } from 'preact/hooks';
 import { Chips } from '../forms_fields.js';
-import { html } from '../frame/index.js';
+import { html, Key } from '../frame/index.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
 import { ifOnly } from './model.js';
@@ -10,6 +10,20 @@ import { figure, spreadSays } from './says.js';
 /** @type {Record<string, number>} */
 const FIRST = { pinned: 0, in: 0, spare: 1, idle: 2, outside: 3, out: 3, missing: 4 };
 
+/** So many are listed at first: the set and its next best. */
+const FEW = 24;
+const FEW_OFF = 12;
+/** Fewer than these are not worth a press. */
+const LEAST = 4;
+
+/** The first of a list, and a key that shows all of them. @param {any[]} list @param {number} few @returns {[any[], any]} */
+function useFew(list, few) {
+  const [all, setAll] = useState(false);
+  if (all || list.length <= few + LEAST) return [list, null];
+  const more = html`<${Key} icon="i-down" label=${t('set.all', { n: list.length })} onPress=${() => setAll(true)} />`;
+  return [list.slice(0, few), more];
+}
+
 /** @param {{pieces: any[], asked: any, draft: any, change: (part: any) => void}} props */
 export function Pieces({ pieces, asked, draft, change }) {
   const [open, setOpen] = useState('');
@@ -17,7 +31,8 @@ export function Pieces({ pieces, asked, draft, change }) {
     (one, other) =>
       Number(FIRST[one.state]) - Number(FIRST[other.state]) || (one.rank ?? 0) - (other.rank ?? 0),
   );
-  return html`<section class="stack"><h2>${t('set.pieces')}</h2><ul class="sheet set-pieces">${order.map(
+  const [shown, more] = useFew(order, FEW);
+  return html`<section class="stack"><h2>${t('set.pieces')}</h2><ul class="sheet set-pieces">${shown.map(
     (
       piece,
     ) => html`<li key=${piece.id}><${Press} class="row" aria-expanded=${String(open === piece.id)}
@@ -25,7 +40,7 @@ export function Pieces({ pieces, asked, draft, change }) {
       <span class="soft">${stateSays(piece)}${piece.donor?.name ? ` · ${piece.donor.name}` : ''}</span></span>
       <span class="fig">${sizesSay(piece, asked.measures)}</span></${Press}>
       ${open === piece.id && html`<${Wish} ...${{ piece, asked, draft, change }} />`}</li>`,
-  )}</ul></section>`;
+  )}</ul>${more}</section>`;
 }
 
 /** @param {any} piece @param {any[]} measures */
@@ -72,11 +87,13 @@ function costSays(asked, other, inside) {
 }
 
 /** Pieces nothing can be chosen from, and why. @param {{off: any[]}} props */
-export const HeldOff = ({ off }) =>
-  off.length > 0 &&
-  html`<section class="stack"><h2>${t('set.off')}</h2><ul class="sheet set-off">${off.map(
+export function HeldOff({ off }) {
+  const [shown, more] = useFew(off, FEW_OFF);
+  if (!off.length) return null;
+  return html`<section class="stack"><h2>${t('set.off')}</h2><ul class="sheet set-off">${shown.map(
     (
       piece,
     ) => html`<li key=${piece.id}><a class="row" href=${`/part/${piece.id}`}><span class="says"><b>${piece.name ?? piece.id}</b>
       <span class="soft">${t(`set.why.${piece.why}`, { set: piece.set?.name ?? '' })}</span></span></a></li>`,
-  )}</ul></section>`;
+  )}</ul>${more}</section>`;
+}

@@ -31,19 +31,38 @@ function rows(places) {
 }
 
 const IN = ['in', 'pinned'];
-/** @type {Record<string, number>} */
-const LAYER = { in: 2, pinned: 2, spare: 1 };
 const OUT = ['out', 'outside'];
 
-/** @param {any} props */
-function Mark({ piece, x, y }) {
-  const { state, rank } = piece;
-  const cross = OUT.includes(state);
-  const kind = IN.includes(state) ? 'in' : cross ? 'out' : 'spare';
-  return html`<g><polygon class=${`set-${kind}`} points=${hexagon(x, y, SIZE)} />
-    ${cross && html`<path class="set-out" d=${`M${x - 5} ${y - 5}l10 10M${x + 5} ${y - 5}l-10 10`} />`}
-    ${state === 'pinned' && html`<circle class="set-pin" cx=${x} cy=${y} r="4" />`}
-    ${state === 'spare' && rank < 10 && html`<text class="set-rank" x=${x} y=${y + 5.5}>${rank}</text>`}</g>`;
+/** @typedef {{piece: any, x: number, y: number}} Spot */
+/** @type {Record<string, (spot: Spot) => string>} */
+const PATHS = {
+  head: ({ x, y }) => `M${hexagon(x, y, SIZE)}Z`,
+  cross: ({ x, y }) => `M${x - 5} ${y - 5}l10 10M${x + 5} ${y - 5}l-10 10`,
+  pin: ({ x, y }) => `M${x - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`,
+};
+
+/** @param {Spot} spot */
+const sortOf = ({ piece: { state } }) =>
+  IN.includes(state) ? 'in' : OUT.includes(state) ? 'out' : 'spare';
+
+/** All marks of one shape are one path: hundreds are drawn as fast as two. @param {{spots: Spot[]}} props */
+function Marks({ spots }) {
+  const of = (/** @type {string} */ word) => spots.filter((spot) => sortOf(spot) === word);
+  const draw = (
+    /** @type {string} */ name,
+    /** @type {string} */ shape,
+    /** @type {Spot[]} */ some,
+  ) =>
+    some.length > 0 &&
+    html`<path class=${name} d=${some.map((spot) => PATHS[shape]?.(spot)).join('')} />`;
+  const ranked = of('spare').filter(({ piece }) => piece.rank && piece.rank < 10);
+  return html`${draw('set-out', 'head', of('out'))}${draw('set-cross', 'cross', of('out'))}
+    ${draw('set-spare', 'head', of('spare'))}${ranked.map(({ piece, x, y }) => html`<text key=${piece.rank} class="set-rank" x=${x} y=${y + 5.5}>${piece.rank}</text>`)}
+    ${draw('set-in', 'head', of('in'))}${draw(
+      'set-pin',
+      'pin',
+      spots.filter(({ piece }) => piece.state === 'pinned'),
+    )}`;
 }
 
 /** @param {{pieces: any[], asked: any}} props */
@@ -83,7 +102,7 @@ function Strip({ shown, measure, asked }) {
   return html`<svg viewBox=${`0 0 ${WIDE} ${floor + FOOT}`} role="img" aria-label=${says}>
     ${low !== null && html`<${Window} from=${place(low) - SIZE - 3} to=${place(high) + SIZE + 3} floor=${floor} />`}
     <path class="set-line" d=${`M0 ${floor}H${WIDE}`} />
-    ${order.map((piece, i) => html`<${Mark} key=${piece.id} piece=${piece} x=${xs[i]} y=${floor - 18 - Number(stacked[i]) * STEP} />`)}
+    <${Marks} spots=${order.map((piece, i) => ({ piece, x: xs[i], y: floor - 18 - Number(stacked[i]) * STEP }))} />
     ${low !== null && html`<text class="fig" x=${WIDE / 2} y=${floor + 32}>${`${ends.low} – ${ends.high} ${unit ?? ''}`}</text>`}</svg>`;
 }
 
@@ -91,15 +110,17 @@ function Strip({ shown, measure, asked }) {
 const Window = ({ from, to, floor }) =>
   html`<rect class="set-window" x=${from} y="2" width=${to - from} height=${floor - 2} />`;
 
-/** @param {any} props */
+/** @param {{shown: any[], measures: any[]}} props */
 function Scatter({ shown, measures }) {
   const [across, up] = measures;
   const x = scale(sizesOf(shown, across.at), EDGE, WIDE - EDGE);
   const y = scale(sizesOf(shown, up.at), TALL - EDGE, EDGE);
-  const points = [...shown]
-    .sort((one, other) => (LAYER[one.state] ?? 0) - (LAYER[other.state] ?? 0))
-    .map((piece) => ({ piece, x: x(piece.sizes[across.at].size), y: y(piece.sizes[up.at].size) }));
-  const inside = points.filter(({ piece }) => IN.includes(piece.state));
+  const points = shown.map((/** @type {any} */ piece) => ({
+    piece,
+    x: x(piece.sizes[across.at].size),
+    y: y(piece.sizes[up.at].size),
+  }));
+  const inside = points.filter((/** @type {Spot} */ { piece }) => IN.includes(piece.state));
   const says = t('set.plot.two', { n: shown.length, one: across.name ?? '', other: up.name ?? '' });
   const [left, top] = [Math.min(...inside.map((p) => p.x)), Math.min(...inside.map((p) => p.y))];
   const [right, low] = [Math.max(...inside.map((p) => p.x)), Math.max(...inside.map((p) => p.y))];
@@ -107,7 +128,7 @@ function Scatter({ shown, measures }) {
   return html`<svg viewBox=${`0 0 ${WIDE} ${TALL + FOOT + 10}`} role="img" aria-label=${says}>
     <path class="set-line" d=${`M2 0V${TALL}H${WIDE}`} />
     ${inside.length > 0 && html`<rect class="set-window" x=${left - pad} y=${top - pad} width=${right - left + 2 * pad} height=${low - top + 2 * pad} />`}
-    ${points.map((p) => html`<${Mark} key=${p.piece.id} ...${p} />`)}
+    <${Marks} spots=${points} />
     <${Ends} sizes=${sizesOf(shown, across.at)} decimals=${decimalsOf(shown, across.at)} places=${[
       [EDGE, TALL + 22],
       [WIDE - EDGE, TALL + 22],
@@ -133,5 +154,5 @@ const Ends = ({ sizes, decimals, places }) =>
 export const Legend = () =>
   html`<ul class="set-legend">${['in', 'spare', 'out'].map(
     (word) =>
-      html`<li key=${word}><svg viewBox="0 0 32 32" aria-hidden="true"><${Mark} piece=${{ state: word, rank: 1 }} x=${16} y=${16} /></svg>${t(`set.legend.${word}`)}</li>`,
+      html`<li key=${word}><svg viewBox="0 0 32 32" aria-hidden="true"><${Marks} spots=${[{ piece: { state: word, rank: 1 }, x: 16, y: 16 }]} /></svg>${t(`set.legend.${word}`)}</li>`,
   )}</ul>`;

@@ -1,12 +1,28 @@
 /** What the screens of sets read: no more parts than those of the kind they are about. */
 import { value, Workshop } from '../../log/workshop.js';
 import { readAll } from '../read_all.js';
+import { untilChanged } from '../until_changed.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build'];
 const AROUND = ['set', 'build'];
 
 /** Kinds, pieces, donors, builds and sets. @param {any} store */
 export const readSets = (store) => readAll(store, HEADINGS);
+
+/**
+ * The choice of a new set of a kind, put together once until an entry comes.
+ * @param {any} store
+ * @param {string} kind
+ */
+export async function readChoice(store, kind) {
+  const put = untilChanged(store);
+  const workshop = put.get(`choice ${kind}`) ?? (await readSet(store, 'new', kind));
+  put.set(`choice ${kind}`, workshop);
+  return workshop;
+}
+
+/** The same, if it was put together already and still holds. @param {any} store @param {string} kind */
+export const chosenFrom = (store, kind) => untilChanged(store).get(`choice ${kind}`) ?? null;
 
 /**
  * A set by its id, struck out or not, or the choice of a new one: its kind with all pieces of it,
@@ -16,10 +32,13 @@ export const readSets = (store) => readAll(store, HEADINGS);
  * @param {string} [kind] which kind is chosen from, where there is no set yet
  */
 export async function readSet(store, id, kind) {
-  const around = await readAll(store, AROUND, id === 'new' ? undefined : id);
+  const [around, known] = await Promise.all([
+    readAll(store, AROUND, id === 'new' ? undefined : id),
+    kind === undefined ? null : store.kindSlice(kind),
+  ]);
   const set = around.subject(id);
   const about = kind ?? value(set, 'kind') ?? '';
-  const slice = await store.kindSlice(about);
+  const slice = known ?? (await store.kindSlice(about));
   const held = [...(value(set, 'pieces') ?? []).map(partOf), ...(value(set, 'spares') ?? [])];
   const strange = await Promise.all(
     held.filter((one) => !slice.subject(one)).map((one) => store.partSlice(one)),

@@ -2,6 +2,7 @@
 import { Workshop } from '../../log/workshop.js';
 import { shelf } from '../../views/shelf.js';
 import { html, Key, useSlice } from '../frame/index.js';
+import { useLater } from '../later.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
@@ -14,7 +15,11 @@ async function read(store, kind) {
 
 /** @param {{store: any, kind: string}} props */
 export function OnShelf({ store, kind }) {
-  const { workshop } = useSlice(store, (one) => read(one, kind), [kind]);
+  const later = useLater();
+  const { workshop } = useSlice(store, async (one) => (later ? read(one, kind) : null), [
+    kind,
+    later,
+  ]);
   const groups = workshop ? shelf(workshop).groups : [];
   const n = groups.find((one) => one.kind?.id === kind)?.count ?? 0;
   return html`<${Key} href=${`/shelf?kind=${encodeURIComponent(kind)}`} icon="i-shelf" label=${workshop ? t('shelf.on', { n }) : t('shelf.title')} />`;

@@ -2,7 +2,8 @@
 import { Workshop } from '../../log/workshop.js';
 import { readAll } from '../read_all.js';
 
-const AROUND = ['set', 'build', 'holder'];
+/** Sets rank spares, holders say where they lie. */
+export const AROUND = ['set', 'build', 'holder'];
 
 /** Parts with all that says what they are and where they lie. @param {any} store */
 export const readShelf = (store) => readAll(store, ['part', 'kind', 'donor', ...AROUND]);

@@ -48,6 +48,7 @@ export const texts = {
   'set.legend.spare': 'spare, with its rank',
   'set.legend.out': 'left out',
   'set.pieces': 'The pieces',
+  'set.all': 'Show all {n}',
   'set.state.in': 'chosen',
   'set.state.pinned': 'chosen, must be in',
   'set.state.spare': 'spare {n}',

@@ -1,0 +1,140 @@
+/** The whole shelf, told kind by kind: the first ones are shown while the others are read. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { value, Workshop } from '../../log/workshop.js';
+import * as plain from '../../views/plain.js';
+import { shelf as shelfView } from '../../views/shelf.js';
+import { breath, comesBack } from '../later.js';
+import { readAll } from '../read_all.js';
+import { AROUND, readShelf } from './read.js';
+
+/** With no more parts than these all are read at once. */
+const AT_ONCE = 200;
+/** After the first kind so many come together. */
+const KINDS = 4;
+
+/**
+ * @typedef {ReturnType<typeof shelfView>} Shelf
+ * @typedef {Shelf & {builds: any[], whole: boolean, parted: boolean}} Told whole: nothing is missing;
+ *   parted: there is so much that each kind shows its first few
+ */
+
+/**
+ * What was told, until an entry comes: all of it, what is there so far, and who sees that.
+ * @type {{store: any, told: Promise<Told> | null, part: Told | null, seen: Set<(part: Told) => void>}}
+ */
+const kept = { store: null, told: null, part: null, seen: new Set() };
+
+/** @param {any} store */
+function keepFor(store) {
+  if (kept.store === store) return;
+  const forget = () => Object.assign(kept, { store, told: null, part: null });
+  forget();
+  store.onChange(forget);
+}
+
+/** Reads it, unless that is done or under way. @param {any} store */
+function toldOnce(store) {
+  if (kept.told) return kept.told;
+  const told = read(store, (part) => {
+    if (kept.told !== told) return;
+    kept.part = part;
+    for (const show of kept.seen) show(part);
+  });
+  kept.told = told;
+  told.then(
+    (all) => {
+      if (kept.told === told) kept.part = all;
+    },
+    () => {
+      if (kept.told === told) kept.told = null;
+    },
+  );
+  return told;
+}
+
+/** The builds a spare may be used for. @param {any} workshop @returns {any[]} */
+export const buildsOf = (workshop) => workshop.all('build');
+
+/** @param {Shelf[]} shelves @param {any} workshop @param {boolean} whole @returns {Told} */
+const together = (shelves, workshop, whole) => ({
+  groups: shelves.flatMap(({ groups }) => groups),
+  free: shelves.reduce((sum, { free }) => sum + free, 0),
+  scrap: plain.sorted(
+    shelves.flatMap(({ scrap }) => scrap),
+    ({ name, id }) => [plain.natural(name), id],
+  ),
+  builds: buildsOf(workshop),
+  whole,
+  parted: true,
+});
+
+/** @param {any[]} kinds in the order in which their groups stand */
+const inOrder = (kinds) =>
+  plain.sorted(kinds, (kind) => {
+    const name = plain.text(value(kind, 'plural')) ?? plain.text(value(kind, 'name'));
+    return [plain.natural(name), kind.id];
+  });
+
+/**
+ * @param {any} store
+ * @param {(told: Told) => void} show what is there so far
+ * @returns {Promise<Told>}
+ */
+async function read(store, show) {
+  /** @type {Map<string, number>} */
+  const counts = await store.countsByKind();
+  if ([...counts.values()].reduce((sum, each) => sum + each, 0) <= AT_ONCE) {
+    const workshop = await readShelf(store);
+    return { ...shelfView(workshop), builds: buildsOf(workshop), whole: true, parted: false };
+  }
+  const around = await readAll(store, [...AROUND, 'kind', 'donor']);
+  const fixed = [...AROUND, 'kind', 'donor'].flatMap((word) => around.all(word));
+  /** @type {Shelf[]} */
+  const shelves = [];
+  const add = (/** @type {any} */ slice) =>
+    shelves.push(shelfView(Workshop([...fixed, ...slice.all('part')])));
+  for (const [at, { id }] of inOrder(around.all('kind')).entries()) {
+    if (at) await breath();
+    add(await store.kindInPassing(id));
+    if (at % KINDS === 0) show(together(shelves, around, false));
+  }
+  add(await store.kindlessSlice());
+  return together(shelves, around, true);
+}
+
+/** The whole shelf, kept fresh; null until its first kind is there. @param {any} store @returns {Told | null} */
+export function useWholeShelf(store) {
+  const waits = useRef(comesBack());
+  // What is there stays until all of the new is; only who sees nothing yet is shown a part.
+  const [told, setTold] = useState(() => firstOf(store, waits.current));
+  useEffect(() => {
+    let turn = 0;
+    const show = (/** @type {Told} */ part) =>
+      !waits.current && setTold((was) => (was?.whole ? was : part));
+    const ask = async () => {
+      turn += 1;
+      const mine = turn;
+      try {
+        const all = await toldOnce(store);
+        if (mine === turn) setTold(all);
+      } catch (error) {
+        reportError(error);
+      }
+    };
+    kept.seen.add(show);
+    ask();
+    const off = store.onChange(ask);
+    return () => {
+      turn += 1;
+      kept.seen.delete(show);
+      off();
+    };
+  }, []);
+  return told;
+}
+
+/** What is known already. @param {any} store @param {boolean} wholly */
+function firstOf(store, wholly) {
+  keepFor(store);
+  return wholly && !kept.part?.whole ? null : kept.part;
+}
