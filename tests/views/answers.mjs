@@ -2,10 +2,22 @@
 import { createInterface } from 'node:readline';
 import { find } from '../../pwa/views/find.js';
 import { row } from '../../pwa/views/find_row.js';
+import { measured } from '../../pwa/views/measured.js';
+import { examples, pictures } from '../../pwa/views/pictures.js';
+import { study } from '../../pwa/views/study.js';
+import { historyViews } from '../pwa/vector_rules/history.js';
 import { instrumentViews } from '../pwa/vector_rules/instruments.js';
 import { views as others, workshop } from '../pwa/vector_rules/views.js';
 
-const views = { ...others, ...instrumentViews };
+const views = {
+  ...others,
+  ...instrumentViews,
+  ...historyViews,
+  measured: (w, g) => measured(w, g.id),
+  study: (w, g) => study(w, g.id),
+  pictures: (w, g) => pictures(w, g.id),
+  'pictures.examples': (w, g) => examples(w.subject(g.id)),
+};
 
 function ordered(value) {
   if (Array.isArray(value)) return value.map(ordered);
@@ -23,10 +35,12 @@ function text(value) {
 function answers({ facts, odd, questions }) {
   const told = workshop({ facts, odd: structuredClone(odd) });
   const rows = questions.things.map((id) => row(told, id)).filter(Boolean);
+  const asked = (list) => list.map(([name, given]) => views[name](told, given));
   return [
-    ...questions.asked.map(([name, given]) => views[name](told, given)),
+    ...asked(questions.asked),
     rows,
     ...questions.queries.map((query) => find(rows, query)),
+    asked(questions.figures),
   ];
 }
 

@@ -4,7 +4,7 @@ import random
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-THINGS = ("j1", "j2", "p1", "p2", "h1", "h2", "k1", "w1", "b1", "7K3MQ2RJ", "2B8NK4WS")
+THINGS = ("j1", "j2", "p1", "p2", "h1", "h2", "k1", "w1", "i1", "b1", "7K3MQ2RJ", "2B8NK4WS")
 RUNS, FASTENERS = ("r1", "r1", "r2", "7"), ("f1", "f2", "f3", "1", "x")
 PASSES = ("p0", "p1", "p2")
 TEXTS = (
@@ -23,6 +23,9 @@ TEXTS = (
 NUMBERS = ("20", "20.0", "45", "0", "-3", ".5", "5.", "61.0", "9" * 20, "000")
 UNITS = ("N·m", "lbf·ft", "lbf·in", "°", "Nm", "", "mm")
 VERDICTS = ("use", "spare", "machine", "scrap")
+LENGTHS = ("41.97", "41.970", "42", "42.004", "-0.02", "1.6535", ".5", "5.", "x", "9" * 20)
+DAYS = ("2031-03-07", "2031-02-30", "2030-12-24", "soon", "", None)
+POSITIONS = ("top", "bottom", "a", "", None)
 ODD: tuple[Any, ...] = (None, "", 0, -7, True, [], {}, ["f1"], {"value": "1"}, "odd")
 
 
@@ -62,6 +65,29 @@ class Chaos:
         return [
             v for v in (self.measured(), self.measured()) if isinstance(v, dict) and "unit" in v
         ]
+
+    def length(self) -> Any:
+        kept = {"value": self.one(LENGTHS), "unit": self.one(("mm", "mm", "mm", "in", "g", "ell"))}
+        return self.maybe(None if self.random.random() < 0.1 else kept)
+
+    def measures(self) -> list[dict[str, Any]]:
+        return [
+            {"id": id_, "name": self.text(), "unit": self.one(("mm", "mm", "in", "g", None))}
+            | {"least": self.one((None, "41.9", "x")), "most": self.one((None, "42.0", "41"))}
+            | {"positions": self.some(POSITIONS[:3]), "directions": self.some(("A", "B"), 2)}
+            for id_ in ("m1", "m2")[: self.random.randint(1, 2)]
+        ]
+
+    def readings(self) -> Any:
+        return self.maybe(
+            [
+                {"measure": self.one(("m1", "m1", "m2", "?")), "position": self.one(POSITIONS)}
+                | {"direction": self.one(("A", "B", None)), "value": self.length()}
+                | {"instrument": self.one((None, "i1", "w1", "?"))}
+                | {"temperature": self.one((None, {"value": "23", "unit": "°C"}))}
+                for _ in range(self.random.randint(0, 5))
+            ]
+        )
 
     def text(self) -> Any:
         return self.maybe(self.one(TEXTS))
@@ -108,7 +134,28 @@ class Chaos:
             "holder": lambda: {"name": self.text(), "form": "bin", "note": self.text()},
             "kind": lambda: {
                 "name": self.text(), "plural": self.text(), "single_use": self.one((True, False)),
-                "criteria": [{"id": "c", "asks": "Round?"}], "reasons": {"scrap": ["bent"]},
+                "criteria": [{"id": "c", "asks": "Round?", "good_photo": "ab" * 32}],
+                "reasons": {"scrap": ["bent"]}, "measures": self.maybe(self.measures()),
+                "own_place": self.one((True, False)),
+            },
+            "instrument": lambda: {
+                "name": self.text(), "sort": self.text(), "quantity": "length",
+                "unit": self.one(UNITS), "least": self.one(LENGTHS), "most": self.one(LENGTHS),
+                "resolution": self.one(("0.01", "x", None)), "due": self.one(DAYS),
+                "deviation": self.one(("0.02", "-1", None)), "calibrated": self.one(DAYS),
+            },
+            "set": lambda: {
+                "name": self.text(), "kind": self.one((None, "k1")), "build": "b1",
+                "pieces": [{"part": self.one(("p1", "p2")), "place": self.text()}
+                           for _ in range(self.random.randint(0, 3))],
+                "spares": self.some(("p1", "p2"), 2), "count": self.random.randint(-1, 3),
+                "measures": [{"measure": "m1", "weight": self.one(NUMBERS)}],
+            },
+            "study": lambda: {
+                "name": self.text(), "instrument": self.one((None, "i1", "?")),
+                "unit": self.one(("mm", "mm", "in", None)), "pieces": self.random.randint(-1, 3),
+                "people": self.some(("A", "B", " A"), 3), "repeats": self.random.randint(-1, 3),
+                "least": self.one((None, "41", "x")), "most": self.one((None, "43", "40")),
             },
             "wrench": lambda: {
                 "name": self.text(), "unit": self.one(UNITS), "least": self.one(NUMBERS),
@@ -147,7 +194,21 @@ class Chaos:
                 "marks": self.one((None, "p1", "h1")), "state": self.one(("retired", "free")),
             },
             "inspection": {
-                "verdict": self.one(VERDICTS), "looks": [{"criterion": "c", "good": True}],
+                "verdict": self.one(VERDICTS), "reason": self.text(),
+                "looks": [{"criterion": "c", "good": self.one((True, False))}],
+                "readings": self.readings(), "photos": [{"photo": "cd" * 32}],
+            },
+            "sent": {
+                "to": self.text(), "for": self.text(), "due": self.one(DAYS),
+                "price": self.measured(), "note": self.text(),
+            },
+            "returned": {
+                "sent": self.one(self.ids or ["?"]), "note": self.text(),
+                "readings": self.readings(),
+            },
+            "trial": {
+                "piece": self.random.randint(0, 3), "person": self.one(("A", "B", " A")),
+                "repeat": self.random.randint(0, 3), "value": self.length(),
             },
             "add": {"count": self.random.randint(0, 3)},
             "take": {"count": self.random.randint(0, 3)},
@@ -161,7 +222,7 @@ class Chaos:
         heading, about = self.one(HEADINGS)
         if heading == "strike-out":
             about = self.one(self.ids or ["?"])
-        described = heading in ("joint", "part", "holder", "kind", "wrench", "donor")
+        described = heading in DESCRIBED
         fact = {
             "id": f"e{n}", "heading": heading, "about": about, "device": self.one("abc"),
             "at": n + self.random.randint(0, 90) / 10, "after": self.some(self.ids or ["?"], 2),
@@ -177,6 +238,8 @@ class Chaos:
             ("part", "p2"),
             ("wrench", "w1"),
             ("begin", "j1"),
+            ("kind", "k1"),
+            ("study", "s1"),
         ]
         facts = []
         for n, (heading, about) in enumerate(described):
@@ -212,6 +275,7 @@ def below(value: Any, path: list[Any]) -> Iterator[list[Any]]:
         yield from below(each, [*path, step])
 
 
+DESCRIBED = {"joint", "part", "holder", "kind", "wrench", "donor", "instrument", "set", "study"}
 HEADINGS = [
     *[("joint", "j1"), ("joint", "j2"), ("part", "p1"), ("part", "p2"), ("holder", "h1")],
     *[("holder", "h2"), ("kind", "k1"), ("wrench", "w1"), ("donor", "b1"), ("begin", "j1")],
@@ -221,5 +285,9 @@ HEADINGS = [
     *[("note", "j1"), ("note", "p1"), ("verdict", "p1"), ("verdict", "p2"), ("place", "p1")],
     *[("place", "h1"), ("place", "p2"), ("fitted", "p1"), ("label", "7K3MQ2RJ")],
     *[("label", "2B8NK4WS"), ("inspection", "p1"), ("add", "p2"), ("take", "p2")],
-    *[("strike-out", "?")] * 4,
+    *[("inspection", "p1"), ("inspection", "p2"), ("kind", "k1"), ("part", "p1")] * 3,
+    *[("sent", "p1"), ("returned", "p1"), ("sent", "p2"), ("instrument", "i1")] * 2,
+    *[("set", "set1"), ("set", "set2"), ("study", "s1")] * 2,
+    *[("trial", "s1")] * 6,
+    *[("strike-out", "?")] * 5,
 ]

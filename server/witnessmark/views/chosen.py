@@ -49,9 +49,9 @@ def _compared(found: Subject | None, measures: list[Line]) -> list[Line]:
     """The measures the set was compared by, with their weights."""
     known = {each["id"]: each for each in measures}
     return [
-        {**known[each["measure"]], "weight": plain.text(each.get("weight"))}
+        {**known[measure], "weight": plain.text(each.get("weight"))}
         for each in plain.mappings(value(found, "measures"))
-        if each.get("measure") in known
+        if (measure := plain.as_id(each.get("measure"))) in known
     ]
 
 
