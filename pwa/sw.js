@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'ac033beec480';
+const VERSION = '3dc34ad4cacc';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -4,6 +4,7 @@ import { uuid7 } from '../log/ids.js';
 import { NEW_CLOCK } from '../log/stamp.js';
 import { makeState, refreshState } from './state.js';
 import { put, read, write } from './transaction.js';
+import { makeWritten } from './written.js';
 
 /**
  * @typedef {import('./types.js').World} World
@@ -12,7 +13,7 @@ import { put, read, write } from './transaction.js';
  * @typedef {import('./types.js').Pairing} Pairing
  * @typedef {{world: World, name: string, state: ReturnType<typeof makeState>,
  *   open: () => Promise<Database>, closed: () => void, by: () => string,
- *   writes: number, wrote: () => void,
+ *   written: ReturnType<typeof makeWritten>, wrote: (touched: ReadonlySet<string> | null) => void,
  *   settings: Map<string, any>, pairing: Pairing|null,
  *   listeners: Set<(touched: Set<string>) => void>, poke: () => void, stirred: () => boolean,
  *   stirring: () => Promise<void>,
@@ -69,12 +70,10 @@ export function makeCore(world, name) {
     },
     closed: () => {
       opening = null;
-      core.wrote();
+      core.wrote(null);
     },
-    writes: 0,
-    wrote: () => {
-      core.writes += 1;
-    },
+    written: makeWritten(),
+    wrote: (touched) => core.written.add(touched),
     by: () => core.settings.get('by') ?? '',
     line: () => ({
       fetch: world.fetch,
@@ -103,7 +102,7 @@ export function makeCore(world, name) {
  */
 export async function tell(core, touched, ours) {
   const ids = new Set(touched);
-  core.wrote();
+  core.wrote(ids);
   if (ours) core.say({ changed: [...ids] });
   await core.refresh();
   core.state.changed.value += 1;

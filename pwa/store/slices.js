@@ -1,7 +1,8 @@
 /** Workshops that hold only what one question needs. */
 
-import { links, Workshop } from '../log/workshop.js';
+import { links } from '../log/workshop.js';
 import { makeHeld } from './held.js';
+import { lastMoved, readWith, sliceOf } from './mended.js';
 import { reading } from './reader.js';
 import { countKinds, kindless, sets } from './set_slices.js';
 
@@ -63,15 +64,6 @@ async function donor(reader, id) {
   await reader.all(parts.flatMap((one) => ends(one, 'of-kind')));
 }
 
-/** The instruments a part was read with. @param {Subject|null} found */
-const readWith = (found) =>
-  (found?.facts ?? []).flatMap(({ body }) => {
-    const readings = Array.isArray(body.readings) ? body.readings : [];
-    return readings
-      .map((each) => each?.instrument)
-      .filter((id) => typeof id === 'string' && id !== '');
-  });
-
 /** A kind, all parts of it, the donors they came from, and what they were read with. @param {Reader} reader @param {string} id */
 async function kind(reader, id) {
   const [, parts] = await Promise.all([reader.get(id), reader.linked(id, 'of-kind')]);
@@ -91,13 +83,6 @@ async function part(reader, id) {
     reader.all(readWith(found)),
   ]);
 }
-
-/** @param {Subject} subject newest fact of its places */
-const lastMoved = (subject) =>
-  subject.facts.reduce(
-    (last, { heading, order }) => (heading === 'place' && order > last ? order : last),
-    '',
-  );
 
 /** @param {Reader} reader @param {string} id */
 async function holder(reader, id) {
@@ -149,7 +134,7 @@ async function tonight(reader) {
 function slice(core, need) {
   return reading(core, async (reader) => {
     await need(reader);
-    return Workshop(await reader.found());
+    return sliceOf(await reader.found());
   });
 }
 
@@ -158,8 +143,10 @@ export function slices(core) {
   const held = makeHeld(core);
   /** @param {string} heading @param {string} id */
   const about = (heading, id) =>
-    held.answer(`${heading} ${id}`, () =>
-      slice(core, async (reader) => BY_HEADING[heading]?.(reader, id)),
+    held.answer(
+      `${heading} ${id}`,
+      () => slice(core, async (reader) => BY_HEADING[heading]?.(reader, id)),
+      () => true,
     );
   return {
     /** A part, its labels, places, kind, donor, build, and the joints it takes part in. @param {string} id */
@@ -187,6 +174,11 @@ export function slices(core) {
     /** How many pieces there are of each kind, by kind. */
     countsByKind: () => reading(core, countKinds),
     /** Everything of one heading. @param {string} word */
-    allOf: (word) => slice(core, (reader) => reader.heading(word)),
+    allOf: (word) =>
+      held.answer(
+        `all ${word}`,
+        () => slice(core, (reader) => reader.heading(word)),
+        ({ heading }) => heading === word,
+      ),
   };
 }

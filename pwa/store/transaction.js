@@ -1,10 +1,11 @@
 /** One way to write: everything in one transaction, which holds or leaves no trace. */
 
 import { NotKeptClosed, NotKeptFull } from '../errors.js';
+import { touchedBy } from './written.js';
 
 /**
  * @typedef {import('./types.js').Tx} Tx
- * @typedef {{open(): Promise<import('./types.js').Database>, wrote?: () => void}} Base
+ * @typedef {{open(): Promise<import('./types.js').Database>, wrote?: (touched: ReadonlySet<string> | null) => void}} Base
  */
 
 /**
@@ -59,7 +60,7 @@ export async function write(base, tables, durability, work) {
     const result = await work(tx);
     finished(tx);
     await tx.done;
-    base.wrote?.();
+    base.wrote?.(touchedBy(tables, result));
     return result;
   } catch (error) {
     const cause = await abandoned(tx, error);

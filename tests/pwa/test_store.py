@@ -180,6 +180,40 @@ def test_what_was_read_is_known_without_waiting_until_something_is_written(page:
     assert page.evaluate("() => store.known('part', 'part-1')") is None
 
 
+FRESHLY = """async () => {
+  const { openStore } = await import('/store/index.js');
+  const other = await openStore();
+  const told = (slice) => JSON.stringify(['bag-1', 'bag-2', 'part-1', 'part-2', '0000001J']
+    .map((id) => [slice.subject(id), slice.linked(id, 'lies-in')]));
+  const same = told(await store.holderSlice('bag-1')) === told(await other.holderSlice('bag-1'));
+  const few = (slice) => JSON.stringify(slice.all('instrument'));
+  const all = few(await store.allOf('instrument')) === few(await other.allOf('instrument'));
+  await other.close();
+  return [same, all];
+}"""
+
+
+def test_a_slice_held_in_memory_is_what_a_fresh_reading_gives(page: Page) -> None:
+    """Whether it was mended with the one thing that changed, or asked anew."""
+    holder = "{heading: 'holder', about: 'bag-%d', body: {fields: {name: 'Bag', form: 'bag'}}}"
+    steps = (
+        f"[{holder % 1}, {holder % 2}, window.part('part-1', {{name: 'Rod'}}),"
+        " {heading: 'place', about: 'part-1', body: {in: 'bag-1'}}]",
+        "[{heading: 'verdict', about: 'part-1', id: '018d0000-0000-7000-8000-0000000000a1',"
+        " body: {verdict: 'use'}}]",
+        "[window.part('part-2', {name: 'Rod'})]",
+        "[{heading: 'place', about: 'part-2', body: {in: 'bag-1'}}]",
+        "[{heading: 'instrument', about: 'tool-1', body: {fields: {name: 'Caliper'}}}]",
+        "[{heading: 'strike-out', about: '018d0000-0000-7000-8000-0000000000a1',"
+        " body: {reason: 'wrong piece'}}]",
+        "[{heading: 'label', about: '0000001J', body: {marks: 'part-1'}}]",
+        "[{heading: 'place', about: 'part-1', body: {in: 'bag-2'}}]",
+    )
+    for step in steps:
+        kept(page, step)
+        assert page.evaluate(FRESHLY) == [True, True], step
+
+
 def test_search_rows_follow_what_is_recorded(page: Page) -> None:
     kept(page, "[window.part('part-1', {name: 'Pushrod', kind: 'kind-1', note: 'bent tip'})]")
     assert [row["name"] for row in page.evaluate("() => store.findRows()")] == ["Pushrod"]

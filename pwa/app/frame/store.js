@@ -62,6 +62,8 @@ const unlessSame = (was, next) =>
  */
 function keepAsking(store, ask, show) {
   let turn = 0;
+  let due = false;
+  let stopped = false;
   const read = async () => {
     turn += 1;
     const mine = turn;
@@ -74,11 +76,25 @@ function keepAsking(store, ask, show) {
     }
   };
   read();
-  const off = store.onChange(read);
+  const off = store.onChange(() => {
+    if (due) return;
+    due = true;
+    afterFrame(() => {
+      due = false;
+      if (!stopped) read();
+    });
+  });
   return () => {
+    stopped = true;
     turn += 1;
     off();
   };
+}
+
+/** What answers a tap is painted before all is asked again; a page that nobody sees does not wait. @param {() => void} work */
+function afterFrame(work) {
+  if (document.hidden) work();
+  else requestAnimationFrame(() => setTimeout(work));
 }
 
 /**

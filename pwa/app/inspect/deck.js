@@ -8,13 +8,13 @@ import { VERDICTS, wantsReason } from './judging.js';
 
 /** @param {any} props */
 export function Deck(props) {
-  const { draft, change, act, bag } = props;
+  const { draft, change, act, bag, piece } = props;
   const said = draft.verdict && draft.verdict !== 'use';
   const why = wantsReason(draft);
   return html`<div class="deck">
     ${said && html`<${Reasons} key=${draft.verdict} bag=${bag} draft=${draft} change=${change} />`}
     <${Judge} draft=${draft} change=${change} />
-    <${Act} confirm disabled=${!draft.verdict || why} onPress=${act} ...${actWords(props, why)} /></div>`;
+    <${Act} key=${piece.id} confirm disabled=${!draft.verdict || why} onPress=${act} ...${actWords(props, why)} /></div>`;
 }
 
 /** @param {any} props */

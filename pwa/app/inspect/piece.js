@@ -1,6 +1,6 @@
 /** One piece under the lamp: what to look at, the verdict, and why. */
 
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { standing, value } from '../../log/workshop.js';
 import { html, Icon, Key, Sheet, Shots } from '../frame/index.js';
 import { Press } from '../press.js';
@@ -17,6 +17,7 @@ import { TakePhoto } from './take_photo.js';
 export function Piece(props) {
   const { bag, piece, draft, change, leave, workshop, name, kind, tools } = props;
   const [noting, setNoting] = useState(false);
+  useNextUp(piece.id);
   const title = bag.pieces.length > 1 ? titleOf(piece, name, kind) : name;
   const measures = kind?.measures ?? [];
   const measure = measures.find((/** @type {any} */ one) => one.id === draft.measuring);
@@ -41,6 +42,18 @@ export function Piece(props) {
     <${Deck} ...${props} />
     ${noting && html`<${NoteSheet} name=${name} draft=${draft} change=${change} close=${() => setNoting(false)} />`}
   </${RunFrame}>`;
+}
+
+/** The next piece is read from its top: focus and scroll go there; what stays the same is not drawn anew. @param {string} id */
+function useNextUp(id) {
+  const shown = useRef(id);
+  useEffect(() => {
+    if (shown.current === id) return;
+    shown.current = id;
+    scrollTo(0, 0);
+    const heading = /** @type {HTMLElement | null} */ (document.querySelector('h1[tabindex]'));
+    heading?.focus({ preventScroll: true });
+  }, [id]);
 }
 
 /** @param {any} piece @param {string} name @param {any} kind */
@@ -88,7 +101,7 @@ function Extras({ bag, piece, draft, change, store, note, name }) {
   return html`<div class=${`extras ${before ? 'three' : ''}`}>
     ${before && html`<${Press} class="press" aria-label=${t('inspect.back-one.spoken')} onPress=${() => change({ ...FRESH, piece: before.id })}><${Icon} name="i-back" /><span class="fig">${before.number}</span></${Press}>`}
     <${Press} class="press" aria-pressed=${String(Boolean(draft.note.trim()))} onPress=${note}>${t(draft.note.trim() ? 'inspect.note.has' : 'inspect.note')}</${Press}>
-    <${TakePhoto} store=${store} name=${name} taken=${(/** @type {string} */ sha) => change({ photos: [...draft.photos, { photo: sha }] })} /></div>`;
+    <${TakePhoto} key=${piece.id} store=${store} name=${name} taken=${(/** @type {string} */ sha) => change({ photos: [...draft.photos, { photo: sha }] })} /></div>`;
 }
 
 /** @param {any} props */

@@ -1,5 +1,6 @@
 /** The pieces of a bag as hexagons: judged ones by verdict, the one in the hand with a ring. */
 
+import { useMemo } from 'preact/hooks';
 import { hexagon } from '../drawing/heads.js';
 import { html } from '../frame/index.js';
 import { t } from '../texts/index.js';
@@ -21,15 +22,19 @@ export function Pieces({ pieces, now }) {
     ', ',
   );
   return html`<div class="pieces" role="img" aria-label=${label}>${pieces.map(
-    (piece) =>
-      html`<svg key=${piece.id} viewBox="0 0 20 22"><${Piece} mark=${piece.id === now ? 'now' : piece.mark} /></svg>`,
+    (piece) => html`<${Piece} key=${piece.id} mark=${piece.id === now ? 'now' : piece.mark} />`,
   )}</div>`;
 }
 
 const JUDGED = ['use', 'spare', 'machine', 'scrap'];
 
-/** @param {{mark: string}} props */
+/** Drawn once for each mark, since one verdict changes two of many. @param {{mark: string}} props */
 function Piece({ mark }) {
+  return useMemo(() => html`<svg viewBox="0 0 20 22">${drawn(mark)}</svg>`, [mark]);
+}
+
+/** @param {string} mark */
+function drawn(mark) {
   if (mark === 'now') {
     return html`<polygon class="piece-ring" points=${hexagon(10, 12, 10)} /><polygon class="piece-thick" points=${hexagon(10, 12, 6.4)} />`;
   }

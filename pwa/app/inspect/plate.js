@@ -1,5 +1,6 @@
 /** The plate above an inspection: what good looks like and what does not, of the question in hand. */
 
+import { useMemo } from 'preact/hooks';
 import { Worn } from '../drawing/worn.js';
 import { WORN } from '../drawing/worn_paths.js';
 import { html, Icon, Photo } from '../frame/index.js';
@@ -25,8 +26,13 @@ export function inHand(kind, criteria, looks) {
   return telling.filter((one) => criteria.indexOf(one) <= now).at(-1) ?? telling[0] ?? null;
 }
 
-/** @param {{kind: any, criteria: any[], shown: any}} props */
+/** Drawn once for each question: a verdict or the next piece changes nothing in it. @param {{kind: any, criteria: any[], shown: any}} props */
 export function Plate({ kind, criteria, shown }) {
+  return useMemo(() => plateOf(kind, criteria, shown), [kind, criteria, shown]);
+}
+
+/** @param {any} kind @param {any[]} criteria @param {any} shown */
+function plateOf(kind, criteria, shown) {
   if (!shown) return null;
   const drawing = drawingOf(kind, criteria, shown);
   // As high for a question without photos, so that nothing moves when the next one is in hand.

@@ -1,5 +1,6 @@
 /** Inspection, quick: looks, verdict in two taps, reason, note, photo; then the next piece of the bag. */
 
+import { useMemo } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { nextPiece } from '../../views/next_piece.js';
 import { examples } from '../../views/pictures.js';
@@ -19,23 +20,32 @@ import { t } from '../texts/index.js';
 /** @param {any} props */
 export function screen({ params, store, back }) {
   const { id, kind } = params;
-  const { workshop } = useSlice(store, readOf(id), [id]);
+  const { workshop } = useSlice(store, readOf(id), [id], knownOf(id));
   const [draft, change, forget] = useDraft(store, `inspect:${id}`, FRESH);
   const tools = useTools(store);
+  const bag = useMemo(
+    () => workshop && nextPiece(workshop, id, null, kind ?? null),
+    [workshop, id, kind],
+  );
   const { keep, trouble } = useKeep(store);
   const leave = () => back(`/part/${id}`);
   if (!workshop || !draft || !tools) return html`<main class="run narrow"><${Wait} /></main>`;
-  const bag = nextPiece(workshop, id, null, kind ?? null);
   const piece = pieceOf(bag, id, draft.piece);
   if (!piece) return html`<${AllDone} bag=${bag} workshop=${workshop} leave=${leave} />`;
   const next = bag.pieces.length > 1 ? nextPiece(workshop, id, piece.id, kind ?? null).piece : null;
+  const told = kindOf(workshop, piece.id, bag);
   const facts = {
-    bag,
+    bag: told ? { ...bag, criteria: told.criteria } : bag,
     piece,
     next: next?.id === piece.id ? null : next,
     workshop,
     draft,
-    change,
+    // What was answered stays with its piece, should another device judge it meanwhile.
+    change: (/** @type {any} */ part) =>
+      change((/** @type {any} */ was) => ({
+        piece: piece.id,
+        ...(typeof part === 'function' ? part(was) : part),
+      })),
     leave,
     tools,
   };
@@ -49,13 +59,19 @@ export function screen({ params, store, back }) {
     } else change({ ...FRESH, piece: facts.next?.id ?? 'none' });
     return true;
   };
-  return html`<${Piece} key=${piece.id} ...${facts} store=${store} act=${act} name=${nameOf(piece)} kind=${kindOf(workshop, piece.id)} />${trouble}`;
+  return html`<${Piece} ...${facts} store=${store} act=${act} name=${nameOf(piece)} kind=${told} />${trouble}`;
 }
 
 /** A part, or the parts of a holder. @param {string} id @returns {(store: any) => Promise<any>} */
 const readOf = (id) => async (store) => {
   const held = await store.holderSlice(id);
   return held.subject(id)?.heading === 'holder' ? held : store.partSlice(id);
+};
+
+/** The same, where it has been read already. @param {string} id @returns {(store: any) => any} */
+const knownOf = (id) => (store) => {
+  const held = store.known('holder', id);
+  return held?.subject(id)?.heading === 'holder' ? held : store.known('part', id);
 };
 
 /**
@@ -89,16 +105,27 @@ function numbered(bag, at) {
 /** @param {any} piece */
 const nameOf = (piece) => piece.name ?? '';
 
-/** @param {any} workshop @param {string} part */
-function kindOf(workshop, part) {
+/** What a kind says; the same until it is described otherwise, so that its drawings stay as they are. @type {WeakMap<any, any>} */
+const kinds = new WeakMap();
+
+/** @param {any} workshop @param {string} part @param {any} bag */
+function kindOf(workshop, part, bag) {
   const kind = workshop.subject(value(workshop.subject(part), 'kind') ?? '');
   if (!kind) return null;
+  const told = kinds.get(kind) ?? toldBy(kind, bag.criteria);
+  kinds.set(kind, told);
+  return told;
+}
+
+/** @param {any} kind @param {any[]} asked the questions as the view tells them */
+function toldBy(kind, asked) {
   const criteria = value(kind, 'criteria') ?? [];
   const drawings = Object.fromEntries(
     criteria.map((/** @type {any} */ one) => [one.id, one.drawing]),
   );
   return {
     id: kind.id,
+    criteria: asked,
     name: value(kind, 'name'),
     drawing: value(kind, 'drawing'),
     drawings,
