@@ -35,7 +35,7 @@ function keepFor(store) {
 /** Reads it, unless that is done or under way. @param {any} store */
 function toldOnce(store) {
   if (kept.told) return kept.told;
-  const told = read(store, (part) => {
+  const told = wholeShelf(store, (part) => {
     if (kept.told !== told) return;
     kept.part = part;
     for (const show of kept.seen) show(part);
@@ -80,7 +80,7 @@ const inOrder = (kinds) =>
  * @param {(told: Told) => void} show what is there so far
  * @returns {Promise<Told>}
  */
-async function read(store, show) {
+export async function wholeShelf(store, show) {
   /** @type {Map<string, number>} */
   const counts = await store.countsByKind();
   if ([...counts.values()].reduce((sum, each) => sum + each, 0) <= AT_ONCE) {
