@@ -44,6 +44,7 @@ export class WindowCrossed extends TradeError {
  * @property {number} [pieces] of one thickness in a place: 2 for a pair of equal shells
  * @property {number | null} [leastMm] the owner's window; a place that none keeps stays empty
  * @property {number | null} [mostMm]
+ * @property {boolean} [mayLack] fewer than places are no refusal; as many as can be get one
  */
 
 /**
@@ -58,20 +59,25 @@ export function choose(gapsMm, stockMm, targetMm, more = {}) {
   for (const each of many(stockMm, 'stock')) aboveZero(each, 'stock');
   const aims = targets(targetMm, gapsMm.length);
   const times = count(isGiven(more.pieces) ? more.pieces : 1, 'pieces', 1);
-  const listed = pieceByPiece(stockMm, more.counts ?? null, gapsMm.length);
+  const lacks = more.mayLack === true;
+  const listed = pieceByPiece(stockMm, more.counts ?? null, gapsMm.length, lacks);
   const keeps = window(more.leastMm ?? null, more.mostMm ?? null);
   const off = gapsMm.map((gap, i) =>
     listed.map((piece) => gap - times * Number(stockMm[piece]) - Number(aims[i])),
   );
   // One place left empty must cost more than all others can together.
-  const empty = 1 + gapsMm.length * Math.max(...off.map((row) => Math.max(...row.map(Math.abs))));
+  const empty =
+    1 + gapsMm.length * Math.max(0, ...off.map((row) => Math.max(0, ...row.map(Math.abs))));
+  const none = new Array(Math.max(0, gapsMm.length - listed.length)).fill(empty);
   const chosen = cheapest(
-    off.map((row, i) =>
-      row.map((each) => (keeps(each + Number(aims[i])) ? Math.abs(each) : empty)),
-    ),
+    off.map((row, i) => [
+      ...row.map((each) => (keeps(each + Number(aims[i])) ? Math.abs(each) : empty)),
+      ...none,
+    ]),
   );
   const places = gapsMm.map((gap, i) => {
     const aim = Number(aims[i]);
+    // Nothing is there for a place that goes without: what is no number keeps no window.
     const landed = Number(off[i]?.[Number(chosen[i])]);
     const fits = keeps(landed + aim);
     return Object.freeze({
@@ -111,8 +117,9 @@ function targets(target, places) {
  * @param {readonly number[]} stock
  * @param {readonly number[] | null} counts
  * @param {number} places
+ * @param {boolean} lacks
  */
-function pieceByPiece(stock, counts, places) {
+function pieceByPiece(stock, counts, places, lacks) {
   if (counts !== null && many(counts, 'counts').length !== stock.length) {
     throw new CountsDiffer({ what: 'count', of: 'thickness' });
   }
@@ -120,7 +127,8 @@ function pieceByPiece(stock, counts, places) {
     counts ? count(/** @type {number} */ (counts[i]), 'count') : 1,
   );
   const pieces = sum(often);
-  if (pieces < places) throw new TooFewPieces({ pieces, places, missing: places - pieces });
+  if (pieces < places && !lacks)
+    throw new TooFewPieces({ pieces, places, missing: places - pieces });
   return often.flatMap((each, piece) => new Array(Math.min(each, places)).fill(piece));
 }
 

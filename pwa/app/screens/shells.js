@@ -58,7 +58,10 @@ function saysOf({ unit }, found) {
   const missing = places.filter((/** @type {any} */ { piece }) => piece === null);
   if (missing.length) {
     const names = missing.map((/** @type {any} */ { name }) => name).join(', ');
-    return t('shells.says.missing', { n: missing.length, places: names });
+    const facts = { n: missing.length, places: names };
+    return found.lacks > 0
+      ? `${t('shells.says.lacks', { n: found.lacks })} ${t('shells.says.without', facts)}`
+      : t('shells.says.missing', facts);
   }
   const worst = Math.max(...places.map((/** @type {any} */ one) => Math.abs(one.deviation_mm)));
   return t('shells.says', {

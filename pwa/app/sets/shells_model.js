@@ -73,6 +73,7 @@ export function chosenFrom(draft, stock) {
   const told = {
     wants: '',
     trouble: '',
+    lacks: 0,
     target: Number(target),
     places: /** @type {any[]} */ ([]),
   };
@@ -84,8 +85,9 @@ export function chosenFrom(draft, stock) {
   const gaps = rooms.map(({ room }) => Number(room));
   const thick = stock.groups.map((one) => one.thick);
   try {
-    const { places } = choose(gaps, thick, target, { counts, pieces, ...ends });
-    return { ...told, places: dealt(places, rooms, stock, pieces) };
+    const { places } = choose(gaps, thick, target, { counts, pieces, ...ends, mayLack: true });
+    const lacks = Math.max(0, gaps.length - counts.reduce((sum, one) => sum + one, 0));
+    return { ...told, lacks, places: dealt(places, rooms, stock, pieces) };
   } catch (error) {
     const { says, next } = /** @type {any} */ (error);
     if (!says) throw error;

@@ -56,6 +56,14 @@ export const texts = {
     one: 'None in stock fits at {places}.',
     other: 'None in stock fits at {n} places: {places}.',
   },
+  'shells.says.lacks': {
+    one: 'The stock serves one place less than there are.',
+    other: 'The stock serves {n} places less than there are.',
+  },
+  'shells.says.without': {
+    one: 'Without any: {places}; what would land on it stands beside.',
+    other: 'Without any: {places}; what would land on them stands beside.',
+  },
   'shells.goes': 'What goes where',
   'shells.gets': '{thick} {unit}{name}',
   'shells.gets.two': '2 × {thick} {unit}{name}',

@@ -84,6 +84,7 @@ def choose(
     pieces: int = 1,
     least: Quantity | None = None,
     most: Quantity | None = None,
+    may_lack: bool = False,
 ) -> Choice:
     """The choice from stock with the least sum of deviations from the targets, proved best.
 
@@ -92,6 +93,7 @@ def choose(
     pieces: how many of one thickness stand in a place: 2 for a pair of equal shells (the stock is
     then pairs), 1 for a shim or washer. least, most: the owner's window; where none in stock
     keeps it the place stays empty, as few places as can be, and its wanted thickness is told.
+    may_lack: fewer than places are no refusal; as many places as can be get one.
     raises: NoPlaces, TooFewPieces, CountsDiffer, WindowCrossed; assignment.TooLarge; NotACount,
     NotAboveZero; NoQuantity, WrongQuantity; NotANumber.
     source: linear sum assignment (see assignment.cheapest)
@@ -104,15 +106,17 @@ def choose(
     rooms, thick = _lengths(gaps, stock)
     aims = _targets(target, len(rooms))
     times = amounts.count(pieces, "pieces", 1)
-    listed = _pieces(thick, counts, len(rooms))
+    listed = _pieces(thick, counts, len(rooms), may_lack=may_lack is True)
     off = [
         [room - times * thick[piece] - aim for piece in listed]
         for room, aim in zip(rooms, aims, strict=True)
     ]
     columns, fits = _assigned(off, aims, _window(least, most))
     placed = [
-        _placed(row, listed[column], fits[row], (rooms[row], aims[row], times))
-        for row, column in enumerate(columns)
+        _placed(
+            row, None if off_by is None else listed[column], off_by, (rooms[row], aims[row], times)
+        )
+        for row, (column, off_by) in enumerate(zip(columns, fits, strict=True))
     ]
     return _summed(placed, [abs(each) for each in fits if each is not None])
 
@@ -130,16 +134,18 @@ def _assigned(
 ) -> tuple[list[int], list[float | None]]:
     """The column of each row, and how far off it lands; None where it does not keep the window."""
     # One place left empty must cost more than all others can together.
-    empty = 1 + len(off) * max(abs(each) for row in off for each in row)
+    empty = 1 + len(off) * max((abs(each) for row in off for each in row), default=0.0)
+    none = [empty] * (len(off) - len(off[0]))
     columns = assignment.cheapest(
         [
-            [abs(each) if _keeps(each + aim, window) else empty for each in row]
+            [abs(each) if _keeps(each + aim, window) else empty for each in row] + none
             for row, aim in zip(off, aims, strict=True)
         ]
     )
-    landed = [row[column] for row, column in zip(off, columns, strict=True)]
+    landed = [(*row, *(None for _ in none))[at] for row, at in zip(off, columns, strict=True)]
     return columns, [
-        each if _keeps(each + aim, window) else None for each, aim in zip(landed, aims, strict=True)
+        each if each is not None and _keeps(each + aim, window) else None
+        for each, aim in zip(landed, aims, strict=True)
     ]
 
 
@@ -152,10 +158,12 @@ def _summed(placed: list[Placed], found: list[float]) -> Choice:
     )
 
 
-def _placed(row: int, piece: int, off: float | None, place: tuple[float, float, int]) -> Placed:
+def _placed(
+    row: int, piece: int | None, off: float | None, place: tuple[float, float, int]
+) -> Placed:
     room, aim, times = place
     wanted = alike.of_mm((room - aim) / times)
-    if off is None:
+    if off is None or piece is None:
         return Placed(row + 1, None, None, None, wanted)
     return Placed(row + 1, piece + 1, alike.of_mm(off + aim), alike.of_mm(off), wanted)
 
@@ -170,12 +178,14 @@ def _targets(target: Quantity | Sequence[Quantity], places: int) -> list[float]:
     return [amounts.finite(alike.mm(each, "target"), "target") for each in target]
 
 
-def _pieces(thick: list[float], counts: Sequence[int] | None, places: int) -> list[int]:
+def _pieces(
+    thick: list[float], counts: Sequence[int] | None, places: int, *, may_lack: bool
+) -> list[int]:
     """The stock piece by piece; more of one than there are places changes nothing."""
     if counts is not None and len(alike.many(counts, "counts")) != len(thick):
         raise CountsDiffer(what="count", of="thickness")
     many = [1] * len(thick) if counts is None else [amounts.count(each, "count") for each in counts]
-    if sum(many) < places:
+    if sum(many) < places and not may_lack:
         raise TooFewPieces(pieces=sum(many), places=places, missing=places - sum(many))
     return [piece for piece, each in enumerate(many) for _ in range(min(each, places))]
 

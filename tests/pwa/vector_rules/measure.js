@@ -31,6 +31,7 @@ function choose(g) {
     pieces: g.pieces,
     leastMm: g.least_mm,
     mostMm: g.most_mm,
+    mayLack: g.may_lack,
   });
 }
 
