@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '3dc34ad4cacc';
+const VERSION = '384455be04cd';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -10,7 +10,7 @@ import { AROUND, readShelf } from './read.js';
 /** With no more parts than these all are read at once. */
 const AT_ONCE = 200;
 /** After the first kind so many come together. */
-const KINDS = 4;
+const KINDS = 8;
 
 /**
  * @typedef {ReturnType<typeof shelfView>} Shelf
@@ -81,20 +81,21 @@ const inOrder = (kinds) =>
  * @returns {Promise<Told>}
  */
 export async function wholeShelf(store, show) {
-  /** @type {Map<string, number>} */
-  const counts = await store.countsByKind();
+  const words = [...AROUND, 'kind', 'donor'];
+  /** @type {[Map<string, number>, any]} */
+  const [counts, around] = await Promise.all([store.countsByKind(), readAll(store, words)]);
   if ([...counts.values()].reduce((sum, each) => sum + each, 0) <= AT_ONCE) {
     const workshop = await readShelf(store);
     return { ...shelfView(workshop), builds: buildsOf(workshop), whole: true, parted: false };
   }
-  const around = await readAll(store, [...AROUND, 'kind', 'donor']);
-  const fixed = [...AROUND, 'kind', 'donor'].flatMap((word) => around.all(word));
+  const fixed = words.flatMap((word) => around.all(word));
   /** @type {Shelf[]} */
   const shelves = [];
   const add = (/** @type {any} */ slice) =>
     shelves.push(shelfView(Workshop([...fixed, ...slice.all('part')])));
   for (const [at, { id }] of inOrder(around.all('kind')).entries()) {
-    if (at) await breath();
+    // Reading lets the page breathe; only the first frame is waited for.
+    if (at === 1) await breath();
     add(await store.kindInPassing(id));
     if (at % KINDS === 0) show(together(shelves, around, false));
   }
