@@ -88,14 +88,13 @@ def choose(
 ) -> Choice:
     """The choice from stock with the least sum of deviations from the targets, proved best.
 
-    gaps: of each place, measured without the pieces. stock: thicknesses; each once, or as often
-    as counts says. target: one for all places, or one each.
+    gaps: of each place, without the pieces. stock: thicknesses; each once, or as often as counts
+    says. target: one for all places, or one each.
     pieces: how many of one thickness stand in a place: 2 for a pair of equal shells (the stock is
     then pairs), 1 for a shim or washer. least, most: the owner's window; where none in stock
-    keeps it the place stays empty, as few places as can be, and its wanted thickness is told.
-    may_lack: fewer than places are no refusal; as many places as can be get one.
-    raises: NoPlaces, TooFewPieces, CountsDiffer, WindowCrossed; assignment.TooLarge; NotACount,
-    NotAboveZero; NoQuantity, WrongQuantity; NotANumber.
+    keeps it the place stays empty, as few as can be, and its wanted thickness is told.
+    may_lack: fewer than places are no refusal; as many as can be get one.
+    raises: NoPlaces, TooFewPieces, CountsDiffer, WindowCrossed; assignment.TooLarge; as amounts.
     source: linear sum assignment (see assignment.cheapest)
     >>> gaps = [units.quantity(each, "mm") for each in (4.05, 4.058)]
     >>> stock = [units.quantity(each, "mm") for each in (2.004, 1.992, 2.0)]
@@ -107,17 +106,12 @@ def choose(
     aims = _targets(target, len(rooms))
     times = amounts.count(pieces, "pieces", 1)
     listed = _pieces(thick, counts, len(rooms), may_lack=may_lack is True)
-    off = [
-        [room - times * thick[piece] - aim for piece in listed]
-        for room, aim in zip(rooms, aims, strict=True)
-    ]
+    both = list(zip(rooms, aims, strict=True))
+    off = [[room - times * thick[piece] - aim for piece in listed] for room, aim in both]
     columns, fits = _assigned(off, aims, _window(least, most))
-    placed = [
-        _placed(
-            row, None if off_by is None else listed[column], off_by, (rooms[row], aims[row], times)
-        )
-        for row, (column, off_by) in enumerate(zip(columns, fits, strict=True))
-    ]
+    chosen = [None if by is None else listed[at] for at, by in zip(columns, fits, strict=True)]
+    said = zip(chosen, fits, both, strict=True)
+    placed = [_placed(row, one, by, (*place, times)) for row, (one, by, place) in enumerate(said)]
     return _summed(placed, [abs(each) for each in fits if each is not None])
 
 
