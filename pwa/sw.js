@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '384455be04cd';
+const VERSION = 'e23f0953b540';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -50,7 +50,8 @@ def good(field: fields.Field[Any]) -> Any:
     if isinstance(field, Word):
         return min(field.words)
     assert isinstance(field, Leaf)
-    return next(value for value in ODD if value is not None and field.trouble(value) is None)
+    taken = (value for value in ODD if value is not None and field.trouble(value) is None)
+    return copy.deepcopy(next(taken))  # what is made wrong afterwards is not the one in the list
 
 
 def whole(shape: type[Schema]) -> dict[str, Any]:
