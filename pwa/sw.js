@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'e23f0953b540';
+const VERSION = '28ec6a50dfd1';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -22,7 +22,8 @@ TARGETS = """() => [...document.querySelectorAll('a[href], button, input, textar
   const { x, y, width, height } = one.getBoundingClientRect();
   const name = one.getAttribute('aria-label') ?? one.textContent;
   return { x, y, width, height, row: !!one.closest('.pick, .passes'), name: name.slice(0, 30),
-    quiet: one.matches('.gone, .sync'), dock: one.matches('.act') };
+    quiet: one.matches('.gone, .sync'), dock: one.matches('.act'),
+    deck: !!one.closest('.deck') };
 }).filter(one => one.width > 1 && !one.quiet)"""
 CUT_OFF = """() => [document.documentElement, ...document.querySelectorAll('.run *')]
   .filter(box => box.scrollWidth > box.clientWidth + 1 && box.clientWidth > 1)
@@ -83,9 +84,10 @@ def at_an_edge(targets: list[Box], width: int) -> list[str]:
 
 
 def too_near(targets: list[Box]) -> list[tuple[str, str]]:
-    """Pairs nearer than 12 px; what lies under the docked action is scrolled out before a press."""
+    """Pairs nearer than 12 px; what lies under the dock or the deck is scrolled out first."""
     loose = [t for t in targets if not t["row"] and not t["dock"]]
-    return [(a["name"], b["name"]) for a, b in combinations(loose, 2) if apart(a, b) < 11.5]
+    pairs = [(a, b) for a, b in combinations(loose, 2) if a["deck"] == b["deck"]]
+    return [(a["name"], b["name"]) for a, b in pairs if apart(a, b) < 11.5]
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -46,8 +46,15 @@ def take(phone: DemoPhone, name: str) -> None:
     expect(phone.page.locator("dialog")).to_have_count(0)
 
 
+def begin(phone: DemoPhone, piece: int) -> None:
+    """The inspection of a piece with nothing in the hand yet."""
+    phone.open("/more")
+    phone.store("await store.setDraft(given, null);", f"inspect:{scene.rod(piece)}")
+    phone.open(f"/inspect/{scene.rod(piece)}")
+
+
 def lamp_with_readings(phone: DemoPhone) -> None:
-    phone.open(f"/inspect/{scene.rod(2)}")
+    begin(phone, 2)
     press(phone.page, "Read Length")
     take(phone, "Caliper 150")
     phone.page.keyboard.type("187.02")
@@ -56,7 +63,7 @@ def lamp_with_readings(phone: DemoPhone) -> None:
 
 
 def keypad(phone: DemoPhone) -> None:
-    phone.open(f"/inspect/{scene.rod(3)}")
+    begin(phone, 3)
     press(phone.page, "Read Tube")
     take(phone, "Micrometer 25")
     phone.page.keyboard.type("7.952")
@@ -64,7 +71,7 @@ def keypad(phone: DemoPhone) -> None:
 
 
 def choice(phone: DemoPhone) -> None:
-    phone.open(f"/inspect/{scene.rod(4)}")
+    begin(phone, 4)
     press(phone.page, "Read Length")
     press_in(phone.page, ".read-with", "")
     expect(phone.page.locator("dialog .row")).to_have_count(3)

@@ -25,9 +25,21 @@ export function useDigits(type, leave) {
 function digit(event, type, leave) {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
   const key = KEYS[event.key] ?? event.key;
-  if (/^[0-9.]$|^erase$/.test(key)) type(key);
+  if (/^[0-9.]$|^erase$/.test(key)) typed(key, type);
   else if (key === 'Escape') leave();
   else if (key === 'Enter' && !event.repeat) pressMain(event);
+}
+
+/**
+ * What is typed goes to the reading, and so does the Enter after it: a key or link that had the
+ * focus from before must not take it.
+ * @param {string} key
+ * @param {(key: string) => void} type
+ */
+function typed(key, type) {
+  const had = document.activeElement;
+  if (had instanceof HTMLElement && had.matches('button, a[href]')) had.blur();
+  type(key);
 }
 
 /** @type {Record<string, string>} */

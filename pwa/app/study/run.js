@@ -123,7 +123,7 @@ function Reading({ study, at, typed, set, read, leave, left }) {
       <${Key} className="press" icon="i-strike" disabled=${!last} href=${last ? `/study/${study.id}?strike=${last.id}` : undefined}
         label=${last ? t('study.last', last) : t('study.last.none')} /></div>
     <${Keypad} onKey=${type} />
-    <${Act} confirm disabled=${!value} onPress=${() => value && read(value)} label=${words(value)} second=${value ? t('study.read.of', at) : t('reading.empty')}
+    <${Act} confirm disabled=${!value} onPress=${() => value && read(value)} label=${words(value)} second=${value ? '' : t('reading.empty')}
       spoken=${value ? `${t('study.read')} ${local(value.value)} ${unitWords(unit)}, ${t('study.read.of', at)}` : undefined} />
   </${RunFrame}>`;
 }
