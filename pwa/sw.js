@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '28ec6a50dfd1';
+const VERSION = '99b8eeeaf2dc';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -55,6 +55,7 @@ const SHELL_FILES = [
   '/app/look/tokens.css',
   '/app/look/workings.css',
   '/app/main.js',
+  '/app/one_line.js',
   '/app/press.js',
   '/app/press_rules.js',
   '/app/router.js',
@@ -365,6 +366,8 @@ const SCREEN_FILES = [
   '/app/sets/even_entries.js',
   '/app/sets/even_model.js',
   '/app/sets/even_places.js',
+  '/app/sets/for_build.js',
+  '/app/sets/kinds.js',
   '/app/sets/model.js',
   '/app/sets/pieces.js',
   '/app/sets/places.js',

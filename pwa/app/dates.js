@@ -63,3 +63,9 @@ export function daysSince(made, now = new Date()) {
   const date = dateOf(made);
   return date ? Math.floor((now.getTime() - date.getTime()) / 86_400_000) : null;
 }
+
+/** The date here, as it is kept. @param {Date} [now] */
+export function today(now = new Date()) {
+  const two = (/** @type {number} */ number) => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -11,6 +11,12 @@ export function inSentence(name) {
 /** A noun at the head of a line. @param {string} noun */
 export const capital = (noun) => noun.slice(0, 1).toUpperCase() + noun.slice(1);
 
+/** "Rod 2" before "Rod 10". @param {string} one @param {string} other */
+export const natural = (one, other) => one.localeCompare(other, 'en', { numeric: true });
+
+/** Things in the order of their names. @param {{name?: string | null}} one @param {{name?: string | null}} other */
+export const byName = (one, other) => natural(one.name ?? '', other.name ?? '');
+
 /** From so many numbers in a row on, only the first and the last are named. */
 const RUN = 3;
 

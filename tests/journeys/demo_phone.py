@@ -164,6 +164,13 @@ def demo_phone(folder: Path) -> Iterator[DemoPhone]:
             browser.close()
 
 
+def wrong_at(phone: DemoPhone, at: str, path: str) -> dict[str, Any]:
+    """What is wrong with a screen opened at a size: how it moves, sizes, themes, larger words."""
+    size(phone, at)
+    phone.open(path)
+    return phone.wrong(at, phone.jumps())
+
+
 def size(phone: DemoPhone, name: str) -> bool:
     width, height = SIZES[name]
     phone.page.set_viewport_size({"width": width, "height": height})

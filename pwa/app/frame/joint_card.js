@@ -53,8 +53,8 @@ export function Torques({ joint }) {
 function bothUnits(value) {
   const other = inOther(value);
   const mine =
-    value.unit === '°' ? `${local(value.value)}°` : `${local(value.value)}\u00a0${value.unit}`;
-  return other ? `${mine} (${local(other.value)}\u00a0${other.unit})` : mine;
+    value.unit === '°' ? `${local(value.value)}°` : `${local(value.value)} ${value.unit}`;
+  return other ? `${mine} (${local(other.value)} ${other.unit})` : mine;
 }
 
 /** How many passes are counted: the one by hand comes before the first. @param {any[]} passes */

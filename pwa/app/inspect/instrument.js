@@ -4,12 +4,11 @@ import { useState } from 'preact/hooks';
 import { quantityOf } from '../../trade/units.js';
 import { instruments } from '../../views/instrument.js';
 import { sameSort } from '../../views/reading.js';
-import { day } from '../dates.js';
+import { day, today } from '../dates.js';
 import { useDraft } from '../draft.js';
 import { html, Icon, Sheet, useSlice } from '../frame/index.js';
 import { Press } from '../press.js';
 import { written } from '../run/figures.js';
-import { today } from '../shelf/read.js';
 import { t } from '../texts/index.js';
 import '../texts/inspect_measures.js';
 

@@ -1,6 +1,7 @@
 /** A wrench or an instrument, new or changed; or its calibration alone. */
 import { code as codeView } from '../../views/code.js';
 import { lost } from '../../views/things.js';
+import { today } from '../dates.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Before } from '../frame/before.js';
@@ -10,7 +11,7 @@ import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { Certificate, Days, InstrumentFields, Rest, WrenchFields } from './fields.js';
 import { changeOf, changes, FIELDS, held, shownOf } from './form.js';
-import { sortSays, today, troubleSays } from './says.js';
+import { sortSays, troubleSays } from './says.js';
 
 /** @typedef {Record<string, string>} Draft */
 

@@ -4,8 +4,6 @@ import { hasText, t } from '../texts/index.js';
 import '../texts/instruments.js';
 import { local } from '../values.js';
 
-export { today } from '../shelf/read.js';
-
 /** Up to so many days are counted as days; longer ago it is months and years. */
 const MOST_DAYS = 60;
 
@@ -38,10 +36,10 @@ export function dueSays({ state, due, age }) {
 
 /** "0.004 mm"; degrees stand close. @param {string} value @param {string | null} unit */
 export const sized = (value, unit) =>
-  unit === '°' ? `${local(value)}°` : [local(value), unit].filter(Boolean).join('\u00a0');
+  unit === '°' ? `${local(value)}°` : [local(value), unit].filter(Boolean).join(' ');
 
-/** "± 0.004 mm", never over two lines. @param {string} value @param {string | null} unit */
-export const within = (value, unit) => `±\u00a0${sized(value, unit)}`;
+/** "± 0.004 mm". @param {string} value @param {string | null} unit */
+export const within = (value, unit) => `± ${sized(value, unit)}`;
 
 /** "50 to 75 mm", "from 40 N·m", "up to 6 kg", or nothing. @param {any} tool as the view gives it */
 export function rangeSays({ least, most, unit }) {

@@ -40,8 +40,8 @@ export function Plausible({ form, value, followed }) {
   const told = toldOf(form, value, followed);
   const line = told?.lines.find((/** @type {any} */ each) => each.name === 'share-of-proof');
   if (!line) return null;
-  const [low, high] = line.between.map((/** @type {string} */ each) => `${local(each)}\u00a0%`);
-  const facts = { share: `${local(line.shown)}\u00a0%`, low, high };
+  const [low, high] = line.between.map((/** @type {string} */ each) => `${local(each)} %`);
+  const facts = { share: `${local(line.shown)} %`, low, high };
   const cautions = told.cautions.filter(
     (/** @type {any} */ each) => !ELSEWHERE.includes(each.code),
   );

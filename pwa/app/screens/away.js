@@ -1,10 +1,10 @@
 /** The machine shop: what is out, with whom, for what, since when, due when; what came back. */
 import { away as awayView } from '../../views/away.js';
-import { day } from '../dates.js';
+import { day, today } from '../dates.js';
 import { Act, Dock, html, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { codeGroups } from '../frame/told.js';
-import { readAway, today } from '../shelf/read.js';
+import { readAway } from '../shelf/read.js';
 import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';

@@ -1,6 +1,8 @@
 /** A part came back from the machine shop: what was done, and on to its inspection. */
+
 import { value } from '../../log/workshop.js';
 import { out } from '../../views/away.js';
+import { today } from '../dates.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { TextField } from '../forms_fields.js';
@@ -10,7 +12,6 @@ import { Measures, Measuring } from '../inspect/measures.js';
 import { measuresOf } from '../inspect/readings.js';
 import { useKeep } from '../run/keeping.js';
 import { backEntries } from '../shelf/entries.js';
-import { today } from '../shelf/read.js';
 import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';

@@ -8,6 +8,7 @@ import { Row } from '../frame/row.js';
 import { freshId } from '../fresh_id.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
+import { byName } from '../words.js';
 import '../texts/builds.js';
 
 const BACK = { to: '/more', says: t('form.back') };
@@ -27,9 +28,7 @@ export function screen({ store }) {
       name: value(one, 'name') ?? '',
       engine: value(one, 'engine') ?? '',
     }))
-    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
-      one.name.localeCompare(other.name, 'en', { numeric: true }),
-    );
+    .sort(byName);
   const name = draft.name.trim();
   const act = async () => {
     const engine = draft.engine.trim();

@@ -3,23 +3,13 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
-import { Chips, Count, TextField } from '../forms_fields.js';
-import {
-  Act,
-  Caution,
-  Dock,
-  html,
-  Key,
-  Missing,
-  Page,
-  say,
-  useSlice,
-  Wait,
-} from '../frame/index.js';
+import { Chips, Count } from '../forms_fields.js';
+import { Act, Dock, html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { useKeep } from '../run/keeping.js';
 import { entriesOf } from '../sets/even_entries.js';
 import { askedOf, elsewhere, evened, FRESH, remaining, weighedKinds } from '../sets/even_model.js';
 import { EvenPlaces } from '../sets/even_places.js';
+import { Elsewhere, ForBuild, onlyBuild } from '../sets/for_build.js';
 import { readSets } from '../sets/read.js';
 import { figure } from '../sets/says.js';
 import { t } from '../texts/index.js';
@@ -49,7 +39,7 @@ export function screen({ store, go }) {
   const facts = { store, go, workshop, kinds, asked, found: shown, draft, change, forget };
   return html`<${Page} ...${page} className="choosing"><div class="left form"><div class="id"><h1 tabindex="-1">${title}</h1></div>
     <${Which} ...${facts} /><${Says} ...${facts} /><${Keep} ...${facts} /></div>
-    <div class="right form">${shown && html`<${EvenPlaces} found=${shown} asked=${asked} change=${change} /><${Apart} ...${facts} /><${ForBuild} ...${facts} />`}</div></${Page}>`;
+    <div class="right form">${shown && html`<${EvenPlaces} found=${shown} asked=${asked} change=${change} /><${Elsewhere} n=${elsewhere(shown.rows).length} ...${{ draft, change }} /><${ForBuild} ...${{ workshop, change }} build=${buildOf(workshop, asked, draft)} />`}</div></${Page}>`;
 }
 
 /** Reckoned after the screen is painted, so that no tap waits for it. @param {ReturnType<typeof askedOf> | null} asked */
@@ -141,8 +131,7 @@ function buildOf(workshop, asked, draft) {
   const said = asked.columns
     .map((/** @type {any} */ { from }) => value(workshop.subject(from), 'build'))
     .find(Boolean);
-  const builds = workshop.all('build');
-  return said ?? (builds.length === 1 ? builds[0].id : '');
+  return said ?? onlyBuild(workshop);
 }
 
 /** @param {any} props */
@@ -163,23 +152,4 @@ function Keep({ store, go, workshop, asked, found, draft, forget }) {
     return true;
   };
   return html`<${Dock}><${Act} confirm disabled=${Boolean(why) || stale} onPress=${act} label=${t('even.act')} second=${why || (stale ? t('even.working') : undefined)} /></${Dock}>${trouble}`;
-}
-
-/** @param {any} props */
-function Apart({ found, draft, change }) {
-  const n = elsewhere(found.rows).length;
-  if (!n) return null;
-  return html`<section class="stack"><${Caution} says=${t('set.place.caution', { n })} />
-    <${TextField} id="why-elsewhere" label=${t('set.place.why')} value=${draft.why} onChange=${(/** @type {string} */ why) => change({ why })} /></section>`;
-}
-
-/** @param {any} props */
-function ForBuild({ workshop, asked, draft, change }) {
-  const builds = workshop.all('build');
-  if (!builds.length) return null;
-  const words = [
-    { value: '', says: t('set.build.none') },
-    ...builds.map((/** @type {any} */ one) => ({ value: one.id, says: value(one, 'name') ?? '' })),
-  ];
-  return html`<${Chips} label=${t('set.build')} value=${buildOf(workshop, asked, draft)} words=${words} onChange=${(/** @type {string} */ build) => change({ build })} />`;
 }

@@ -59,14 +59,13 @@ export function screen({ params, store }) {
     <${Head} title=${title} counts=${kind} empty="history.empty.kind" />
     <div class="pair"><${Key} href=${`/kind/${kind.id}`} icon="i-kind" label=${t('history.kind.record')} /></div>
     ${kind.judged > 0 && html`<${Bring} counts=${kind} draft=${draft} change=${change} />`}</div>
-    ${
-      kind.pieces > 0 &&
-      measures &&
-      html`<div class="right"><${Sizes} measures=${measures} many />
-    <${Groups} rows=${kind.donors} title=${t('history.donors')} to="donor" icon="i-apart" none=${t('history.no-donor')} /><${Reasons} reasons=${kind.reasons} />
-    ${kind.of > 0 && html`<${Lines} ...${told} older=${() => setMost(most + MORE)} />`}</div>`
-    }</${Page}>`;
+    ${kind.pieces > 0 && html`<div class="right">${measures && html`<${Found} ...${{ kind, told, measures }} older=${() => setMost(most + MORE)} />`}</div>`}</${Page}>`;
 }
+
+/** What was found on them: its room is kept until the sizes are told. @param {any} props */
+const Found = ({ kind, told, measures, older }) => html`<${Sizes} measures=${measures} many />
+  <${Groups} rows=${kind.donors} title=${t('history.donors')} to="donor" icon="i-apart" none=${t('history.no-donor')} /><${Reasons} reasons=${kind.reasons} />
+  ${kind.of > 0 && html`<${Lines} ...${told} older=${older} />`}`;
 
 /** @param {any} subject */
 const titleOf = (subject) => {

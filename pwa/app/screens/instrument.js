@@ -1,6 +1,7 @@
 /** Record of a wrench or an instrument: its range, how sure it is, when it was calibrated, its labels. */
 import { useState } from 'preact/hooks';
 import { instrument as toolView } from '../../views/instrument.js';
+import { today } from '../dates.js';
 import { Asks } from '../frame/asks.js';
 import { fieldWords } from '../frame/before.js';
 import { Fact } from '../frame/facts.js';
@@ -35,7 +36,7 @@ export function screen({ params, store }) {
     [params.id],
     (s) => s.known('part', params.id),
   );
-  const tool = workshop && toolView(workshop, params.id, says.today());
+  const tool = workshop && toolView(workshop, params.id, today());
   const known = tool && ['wrench', 'instrument'].includes(tool.heading) && !tool.hidden;
   return html`<${Page} title=${tool?.name ?? ''} code=${tool?.codes[0]} back=${BACK} demo=${tool?.invented} ready=${state === 'ready'}>
     ${!tool && html`<div class="left"><${Wait} /></div>`}

@@ -6,6 +6,7 @@ import { Row } from '../frame/row.js';
 import { useLater } from '../later.js';
 import { warm } from '../sets/ready.js';
 import { t } from '../texts/index.js';
+import { natural } from '../words.js';
 import '../texts/sets.js';
 
 const BACK = { to: '/more', says: t('form.back') };
@@ -40,11 +41,11 @@ export function screen({ store }) {
 
 /** @param {any} workshop @param {string} heading @returns {any[]} */
 const byName = (workshop, heading) =>
-  workshop.all(heading).sort((/** @type {any} */ one, /** @type {any} */ other) =>
-    String(value(one, 'name') ?? '').localeCompare(String(value(other, 'name') ?? ''), 'en', {
-      numeric: true,
-    }),
-  );
+  workshop
+    .all(heading)
+    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
+      natural(String(value(one, 'name') ?? ''), String(value(other, 'name') ?? '')),
+    );
 
 /** @param {any} set */
 const saysOf = (set) =>

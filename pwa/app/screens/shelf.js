@@ -13,7 +13,7 @@ import { useLater } from '../later.js';
 import { useKeep } from '../run/keeping.js';
 import { readKind } from '../shelf/read.js';
 import { moreSays, spareSays } from '../shelf/says.js';
-import { buildsOf, useWholeShelf } from '../shelf/whole.js';
+import { useWholeShelf } from '../shelf/whole.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
 
@@ -39,7 +39,7 @@ function OfKind(props) {
     () =>
       workshop && {
         ...shelfView(workshop),
-        builds: buildsOf(workshop),
+        builds: workshop.all('build'),
         whole: true,
         parted: false,
       },

@@ -5,6 +5,7 @@ import { Row } from '../frame/row.js';
 import { readStudies } from '../study/read.js';
 import { rowSays } from '../study/says.js';
 import { t } from '../texts/index.js';
+import { byName } from '../words.js';
 import '../texts/study.js';
 
 const BACK = { to: '/more', says: t('form.back') };
@@ -18,9 +19,7 @@ export function screen({ store }) {
   const studies = workshop
     .all('study')
     .map((/** @type {any} */ one) => study(workshop, one.id))
-    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
-      (one.name ?? '').localeCompare(other.name ?? '', 'en', { numeric: true }),
-    );
+    .sort(byName);
   return html`<${Page} title=${title} back=${BACK} now="more" className="list"><div class="left">
     <div class="id"><h1 tabindex="-1">${title}</h1></div>
     ${

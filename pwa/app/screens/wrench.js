@@ -2,8 +2,9 @@
 
 import { useState } from 'preact/hooks';
 import { calibration } from '../../views/calibration.js';
+import { today } from '../dates.js';
 import { Act, html, Icon, Key, Wait } from '../frame/index.js';
-import { calibratedSays, today } from '../instruments/says.js';
+import { calibratedSays } from '../instruments/says.js';
 import { Press } from '../press.js';
 import { written } from '../run/figures.js';
 import { RunFrame, RunTitle } from '../run/frame.js';

@@ -1,8 +1,9 @@
 /** What is tightened and measured with: wrenches, then instruments, each with its range and age. */
 import { instruments } from '../../views/instrument.js';
+import { today } from '../dates.js';
 import { Act, Dock, Empty, html, Key, Page, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
-import { lineSays, today } from '../instruments/says.js';
+import { lineSays } from '../instruments/says.js';
 import { readAll } from '../read_all.js';
 import { t } from '../texts/index.js';
 

@@ -1,15 +1,15 @@
 /** Choosing a set: how many, by what, which pieces, which places, and what becomes of the rest. */
 import { useMemo } from 'preact/hooks';
-import { value } from '../../log/workshop.js';
 import { pool as poolOf } from '../../views/pool.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
-import { Chips, Count, TextField } from '../forms_fields.js';
-import { Act, Caution, Dock, html, Key, Missing, Page, say, Wait } from '../frame/index.js';
+import { Chips, Count } from '../forms_fields.js';
+import { Act, Dock, html, Key, Missing, Page, say, Wait } from '../frame/index.js';
 import { useLater } from '../later.js';
 import { useKeep } from '../run/keeping.js';
 import { t } from '../texts/index.js';
 import { entriesOf } from './accept.js';
+import { Elsewhere, ForBuild, onlyBuild } from './for_build.js';
 import { FRESH, reckon, stated, weightOf, withoutWish } from './model.js';
 import { HeldOff, Pieces } from './pieces.js';
 import { Places, seated } from './places.js';
@@ -86,22 +86,19 @@ function Chosen({ store, go, workshop, pool, page, draft, change, forget }) {
     <div class="right form">${
       later &&
       html`<${Pieces} ...${{ pieces, asked, draft, change }} />
-    ${asked.found && html`<${Places} ...${{ seats, draft, change }} /><${Elsewhere} ...${{ seats, draft, change }} /><${Rest} ...${{ asked, draft, change, workshop, build }} />`}
+    ${asked.found && html`<${Places} ...${{ seats, draft, change }} /><${Elsewhere} n=${away(seats)} ...${{ draft, change }} /><${Rest} ...${{ asked, draft, change, workshop, build }} />`}
     <${HeldOff} off=${pool.off} />`
     }</div>${trouble}</${Page}>`;
 }
 
+/** How many pieces would go elsewhere than to their own place. @param {any[]} seats */
+const away = (seats) => seats.filter(({ elsewhere }) => elsewhere).length;
+
 /** @param {any} asked @param {any[]} seats @param {any} draft */
 function whyNot({ found, trouble }, seats, draft) {
   if (!found) return trouble || t('set.no-measure-chosen');
-  const held = seats.some(({ elsewhere }) => elsewhere) && !draft.why.trim();
+  const held = away(seats) > 0 && !draft.why.trim();
   return held ? t('set.place.wants') : '';
-}
-
-/** The build there is, when there is but one. @param {any} workshop */
-function onlyBuild(workshop) {
-  const builds = workshop.all('build');
-  return builds.length === 1 ? builds[0].id : '';
 }
 
 /** @param {any} props */
@@ -131,24 +128,10 @@ function WishCost({ asked }) {
   return html`<p role="status">${same ? t('set.wish.free') : t('set.wish', { spread })}</p>`;
 }
 
-/** Another place than its own is held back until somebody says why. @param {any} props */
-function Elsewhere({ seats, draft, change }) {
-  const n = seats.filter((/** @type {any} */ seat) => seat.elsewhere).length;
-  if (!n) return null;
-  return html`<section class="stack"><${Caution} says=${t('set.place.caution', { n })} />
-    <${TextField} id="why-elsewhere" label=${t('set.place.why')} value=${draft.why} onChange=${(/** @type {string} */ why) => change({ why })} /></section>`;
-}
-
 /** @param {any} props */
 function Rest({ asked, draft, change, workshop, build }) {
-  const builds = [
-    { value: '', says: t('set.build.none') },
-    ...workshop
-      .all('build')
-      .map((/** @type {any} */ one) => ({ value: one.id, says: value(one, 'name') ?? '' })),
-  ];
   const rest = ['leave', 'spare'].map((word) => ({ value: word, says: t(`set.rest.${word}`) }));
   const n = asked.found.spares.length;
-  return html`${builds.length > 1 && html`<${Chips} label=${t('set.build')} value=${build} words=${builds} onChange=${(/** @type {string} */ id) => change({ build: id })} />`}
+  return html`<${ForBuild} ...${{ workshop, build, change }} />
     ${n > 0 && html`<${Chips} label=${t('set.rest', { n })} value=${draft.rest} words=${rest} onChange=${(/** @type {string} */ word) => change({ rest: word })} />`}`;
 }

@@ -2,9 +2,10 @@
 import { value } from '../../log/workshop.js';
 import { balance } from '../../trade/assemblies.js';
 import { best } from '../../trade/sets.js';
-import { convert, quantityOf } from '../../trade/units.js';
+import { convert } from '../../trade/units.js';
 import { compared } from '../../views/own_place.js';
 import { pool as poolOf } from '../../views/pool.js';
+import { kindsIn } from './kinds.js';
 import { seated } from './places.js';
 
 /**
@@ -22,31 +23,8 @@ export const FRESH = Object.freeze({
   why: '',
 });
 
-/** @param {string | null} unit */
-function isMass(unit) {
-  try {
-    return quantityOf(unit ?? '') === 'mass';
-  } catch {
-    return false;
-  }
-}
-
-/** @param {any} workshop @returns {any[]} the kinds a weight is measured on, by name */
-export const weighedKinds = (workshop) =>
-  workshop
-    .all('kind')
-    .map((/** @type {any} */ kind) => ({
-      id: kind.id,
-      name: value(kind, 'plural') ?? value(kind, 'name') ?? '',
-      ownPlace: value(kind, 'own_place') === true,
-      measures: (value(kind, 'measures') ?? []).filter((/** @type {any} */ one) =>
-        isMass(one?.unit),
-      ),
-    }))
-    .filter((/** @type {any} */ kind) => kind.measures.length > 0)
-    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
-      one.name.localeCompare(other.name, 'en', { numeric: true }),
-    );
+/** @param {any} workshop the kinds a weight is measured on */
+export const weighedKinds = (workshop) => kindsIn(workshop, 'g');
 
 /** The standing sets of a kind. @param {any} workshop @param {string} kind @returns {{id: string, name: string}[]} */
 const setsOf = (workshop, kind) =>

@@ -1,9 +1,11 @@
 /** Which chosen piece goes to which place: in order, its own place first, changed by two taps. */
+
 import { useState } from 'preact/hooks';
 import { compared } from '../../views/own_place.js';
 import { html, say } from '../frame/index.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
+import { natural } from '../words.js';
 
 /**
  * @typedef {{place: string, piece: any, own: string | null, elsewhere: boolean}} Seat
@@ -35,9 +37,6 @@ export function seated(chosen, moved) {
 
 /** The number in a place: "Lobe 4" is place 4. @param {string} place */
 const numberOf = (place) => /(\d+)\D*$/.exec(place)?.[1]?.replace(/^0+(?=\d)/, '') ?? null;
-
-/** @param {string} one @param {string} other */
-const natural = (one, other) => one.localeCompare(other, 'en', { numeric: true });
 
 /** Each moved piece takes its place from whoever had it. @param {Map<string, string>} first @param {Record<string, string>} moved */
 function swapped(first, moved) {

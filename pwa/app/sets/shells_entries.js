@@ -2,6 +2,7 @@
 import { value } from '../../log/workshop.js';
 import { freshId } from '../fresh_id.js';
 import { t } from '../texts/index.js';
+import { onlyBuild } from './for_build.js';
 import { figure } from './says.js';
 import { typedOf } from './shells_model.js';
 
@@ -12,7 +13,7 @@ export function entriesOf(workshop, draft, found) {
     parts.map((/** @type {any} */ part) => ({ part: part.id, place: name, single: part.single })),
   );
   const kind = workshop.subject(draft.kind);
-  const build = buildOf(workshop, draft) || null;
+  const build = (draft.build ?? onlyBuild(workshop)) || null;
   const fields = {
     name: t('set.name', {
       n: pieces.length,
@@ -34,12 +35,6 @@ export function entriesOf(workshop, draft, found) {
         body: { fields: { build, for: place } },
       })),
   ];
-}
-
-/** Which build it is for: as said, else the only one. @param {any} workshop @param {any} draft */
-export function buildOf(workshop, draft) {
-  const builds = workshop.all('build');
-  return draft.build ?? (builds.length === 1 ? builds[0].id : '');
 }
 
 /** The clearance of each place, and what was asked for where. @param {any} draft @param {any[]} placed @param {number} target */

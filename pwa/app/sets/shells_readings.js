@@ -3,6 +3,7 @@ import { value } from '../../log/workshop.js';
 import { convert } from '../../trade/units.js';
 import { measured } from '../../views/measured.js';
 import * as things from '../../views/things.js';
+import { byName } from '../words.js';
 import { AGAINST, isLength, lengthKinds } from './shells_stock.js';
 
 /**
@@ -61,5 +62,5 @@ function spotsOf(workshop, part, measure) {
   }
   return [...spots]
     .map(([name, all]) => ({ name, mm: all.reduce((sum, one) => sum + one, 0) / all.length }))
-    .sort((one, other) => one.name.localeCompare(other.name, 'en', { numeric: true }));
+    .sort(byName);
 }

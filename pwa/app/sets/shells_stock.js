@@ -1,34 +1,18 @@
 /** The thicknesses there are: of a kind's parts, as they were read, or typed. */
 import { value } from '../../log/workshop.js';
-import { convert, quantityOf } from '../../trade/units.js';
+import { convert } from '../../trade/units.js';
 import { measuresOf, sizeOf } from '../../views/measured.js';
 import { usedInSets } from '../../views/pool.js';
 import * as things from '../../views/things.js';
 import { numberOf } from '../forms_fields.js';
+import { isIn, kindsIn } from './kinds.js';
 import { mmOf } from './shells_model.js';
 
-/** @param {any} measure */
-export function isLength(measure) {
-  try {
-    return quantityOf(measure.unit ?? '') === 'length';
-  } catch {
-    return false;
-  }
-}
+/** @param {{unit: string | null}} measure */
+export const isLength = (measure) => isIn(measure, 'mm');
 
-/** The kinds a length is measured on. @param {any} workshop @returns {{id: string, name: string, measures: any[]}[]} */
-export const lengthKinds = (workshop) =>
-  workshop
-    .all('kind')
-    .map((/** @type {any} */ kind) => ({
-      id: kind.id,
-      name: value(kind, 'plural') ?? value(kind, 'name') ?? '',
-      measures: measuresOf(kind).filter(isLength),
-    }))
-    .filter((/** @type {any} */ kind) => kind.measures.length > 0)
-    .sort((/** @type {any} */ one, /** @type {any} */ other) =>
-      one.name.localeCompare(other.name, 'en', { numeric: true }),
-    );
+/** The kinds a length is measured on. @param {any} workshop */
+export const lengthKinds = (workshop) => kindsIn(workshop, 'mm');
 
 /** @typedef {ReturnType<typeof stockOf>} Stock */
 

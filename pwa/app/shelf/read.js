@@ -21,9 +21,3 @@ export async function readKind(store, kind) {
     ...(about ? [about] : []),
   ]);
 }
-
-/** The date here, as it is kept. @param {Date} [now] */
-export function today(now = new Date()) {
-  const two = (/** @type {number} */ number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}

@@ -5,6 +5,7 @@ import * as plain from '../../views/plain.js';
 import { shelf as shelfView } from '../../views/shelf.js';
 import { breath, comesBack } from '../later.js';
 import { readAll } from '../read_all.js';
+import { untilChanged } from '../until_changed.js';
 import { AROUND, readShelf } from './read.js';
 
 /** With no more parts than these all are read at once. */
@@ -12,48 +13,35 @@ const AT_ONCE = 200;
 /** After the first kind so many come together. */
 const KINDS = 8;
 
+const ALL = 'shelf';
+const SO_FAR = 'shelf so far';
+
 /**
  * @typedef {ReturnType<typeof shelfView>} Shelf
  * @typedef {Shelf & {builds: any[], whole: boolean, parted: boolean}} Told whole: nothing is missing;
  *   parted: there is so much that each kind shows its first few
  */
 
-/**
- * What was told, until an entry comes: all of it, what is there so far, and who sees that.
- * @type {{store: any, told: Promise<Told> | null, part: Told | null, seen: Set<(part: Told) => void>}}
- */
-const kept = { store: null, told: null, part: null, seen: new Set() };
+/** Who sees what is there so far. @type {Set<(part: Told) => void>} */
+const seen = new Set();
 
-/** @param {any} store */
-function keepFor(store) {
-  if (kept.store === store) return;
-  const forget = () => Object.assign(kept, { store, told: null, part: null });
-  forget();
-  store.onChange(forget);
-}
-
-/** Reads it, unless that is done or under way. @param {any} store */
+/** Reads it, unless that is done or under way; what is there so far is remembered beside it. @param {any} store @returns {Promise<Told>} */
 function toldOnce(store) {
-  if (kept.told) return kept.told;
+  const kept = untilChanged(store);
+  const had = kept.get(ALL);
+  if (had) return had;
   const told = wholeShelf(store, (part) => {
-    if (kept.told !== told) return;
-    kept.part = part;
-    for (const show of kept.seen) show(part);
+    if (kept !== untilChanged(store)) return;
+    kept.set(SO_FAR, part);
+    for (const show of seen) show(part);
   });
-  kept.told = told;
+  kept.set(ALL, told);
   told.then(
-    (all) => {
-      if (kept.told === told) kept.part = all;
-    },
-    () => {
-      if (kept.told === told) kept.told = null;
-    },
+    (all) => kept.set(SO_FAR, all),
+    () => kept.delete(ALL),
   );
   return told;
 }
-
-/** The builds a spare may be used for. @param {any} workshop @returns {any[]} */
-export const buildsOf = (workshop) => workshop.all('build');
 
 /** @param {Shelf[]} shelves @param {any} workshop @param {boolean} whole @returns {Told} */
 const together = (shelves, workshop, whole) => ({
@@ -63,7 +51,7 @@ const together = (shelves, workshop, whole) => ({
     shelves.flatMap(({ scrap }) => scrap),
     ({ name, id }) => [plain.natural(name), id],
   ),
-  builds: buildsOf(workshop),
+  builds: workshop.all('build'),
   whole,
   parted: true,
 });
@@ -86,7 +74,7 @@ export async function wholeShelf(store, show) {
   const [counts, around] = await Promise.all([store.countsByKind(), readAll(store, words)]);
   if ([...counts.values()].reduce((sum, each) => sum + each, 0) <= AT_ONCE) {
     const workshop = await readShelf(store);
-    return { ...shelfView(workshop), builds: buildsOf(workshop), whole: true, parted: false };
+    return { ...shelfView(workshop), builds: workshop.all('build'), whole: true, parted: false };
   }
   const fixed = words.flatMap((word) => around.all(word));
   /** @type {Shelf[]} */
@@ -122,20 +110,20 @@ export function useWholeShelf(store) {
         reportError(error);
       }
     };
-    kept.seen.add(show);
+    seen.add(show);
     ask();
     const off = store.onChange(ask);
     return () => {
       turn += 1;
-      kept.seen.delete(show);
+      seen.delete(show);
       off();
     };
   }, []);
   return told;
 }
 
-/** What is known already. @param {any} store @param {boolean} wholly */
+/** What is known already. @param {any} store @param {boolean} wholly @returns {Told | null} */
 function firstOf(store, wholly) {
-  keepFor(store);
-  return wholly && !kept.part?.whole ? null : kept.part;
+  const part = untilChanged(store).get(SO_FAR) ?? null;
+  return wholly && !part?.whole ? null : part;
 }

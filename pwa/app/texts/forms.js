@@ -26,7 +26,7 @@ export const texts = {
   'wrench.up-to': 'up to {most}',
   'wrench.starts-at': 'starts at {least}',
   'wrench.ends-at': 'ends at {most}',
-  'wrench.permitted': '±\u00a0{percent}\u00a0%',
+  'wrench.permitted': '± {percent} %',
   'wrench.sort': 'Sort',
   'wrench.sort.click': 'Click',
   'wrench.sort.beam': 'Beam',
@@ -38,7 +38,7 @@ export const texts = {
   'wrench.most': 'Highest mark',
   'wrench.graduation': 'Step between marks',
   'wrench.deviation': 'Permitted deviation, %',
-  'wrench.deviation.hint': 'From its certificate. Empty: 4\u00a0%, or 6\u00a0% for a small one.',
+  'wrench.deviation.hint': 'From its certificate. Empty: 4 %, or 6 % for a small one.',
   'wrench.calibrated.on': 'Calibrated on',
   'wrench.lies': 'Where it lies',
 

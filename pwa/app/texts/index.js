@@ -65,15 +65,6 @@ function formOf(text, facts) {
 /** @param {any} fact */
 const shown = (fact) => (typeof fact === 'number' ? figure.format(fact) : String(fact ?? ''));
 
-const UNITS = ['%', ...Object.keys(spoken)]
-  .map((unit) => unit.replace(/[.*/^]/g, '\\$&'))
-  .join('|');
-const BEFORE_UNIT = new RegExp(`(\\d) (?=(?:${UNITS})(?![\\p{L}\\d]))`, 'gu');
-
-/** Keeps a number and its unit, and a ± and its number, in one line. @param {string} text */
-export const inOneLine = (text) =>
-  text.replace(BEFORE_UNIT, '$1\u00a0').replace(/± (?=\d)/g, '±\u00a0');
-
 /**
  * The text of a key with its facts filled in; `{n}` decides between one and other.
  * @param {string} key
@@ -83,7 +74,7 @@ export const inOneLine = (text) =>
 export function t(key, facts = {}) {
   const text = all[key];
   if (text === undefined) return key;
-  return inOneLine(formOf(text, facts).replace(/\{(\w+)\}/g, (_, name) => shown(facts[name])));
+  return formOf(text, facts).replace(/\{(\w+)\}/g, (_, name) => shown(facts[name]));
 }
 
 /** A unit as it is spoken: "pound-feet". @param {string | null | undefined} unit */

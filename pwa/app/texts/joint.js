@@ -24,8 +24,8 @@ export const texts = {
   'wrench.mark': 'nearest mark {mark}, {off}',
   'wrench.mark.set': 'set {mark}, at the bolt {bolt}',
   'wrench.set': 'set {set}',
-  'wrench.off.over': '{percent}\u00a0% more',
-  'wrench.off.under': '{percent}\u00a0% less',
+  'wrench.off.over': '{percent} % more',
+  'wrench.off.under': '{percent} % less',
   'wrench.off.on': 'just the value',
 
   'run.mark': 'mark {mark}: {off}',

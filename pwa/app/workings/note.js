@@ -36,11 +36,9 @@ export function noteText(told) {
   const cautions = told.cautions
     .filter((/** @type {any} */ each) => each.word !== 'notice')
     .map((/** @type {any} */ each) => `${t(`signal.${each.word}`)} ${each.says}`);
-  const lines = [
+  return [
     t('work.note', { name: t(`work.${working}`), result, given }),
     ...cautions,
     t('work.note.formula', { formula: told.formula, source: told.source.replace(/\.$/, '') }),
-  ];
-  // What is kept is searched and read elsewhere: the blanks that hold lines together stay here.
-  return lines.join(' ').replaceAll('\u00a0', ' ');
+  ].join(' ');
 }
