@@ -4,9 +4,13 @@
 by hand falls back to what lies on PATH.
 """
 
+import json
 import os
 import shutil
+import subprocess
+from collections.abc import Iterable
 from pathlib import Path
+from typing import Any
 
 ROOT = Path(__file__).resolve().parent.parent
 JS_TOOLS = ROOT / ".tools" / "js"
@@ -37,6 +41,17 @@ def chromium() -> str:
 def node() -> str:
     """Path of Node."""
     return _found("WITNESSMARK_NODE", "node")
+
+
+def under_node(script: Path, calls: Iterable[Any], within: float = 120) -> list[Any]:
+    """What a script of the tests answers to each call; both go as lines of JSON."""
+    done = subprocess.run(
+        [node(), str(script)],
+        input="".join(json.dumps(call) + "\n" for call in calls),
+        capture_output=True, text=True, timeout=within, check=False,
+    )  # fmt: skip
+    assert done.returncode == 0, done.stderr[-3000:]
+    return [json.loads(line) for line in done.stdout.splitlines()]
 
 
 def js_tools() -> Path:

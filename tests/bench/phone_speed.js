@@ -1,45 +1,5 @@
 // Measured in the page itself: runs as one function with what to do as its argument.
-async (ask) => {
-  const wait = (ms) => new Promise((done) => setTimeout(done, ms));
-  const heading = () => document.querySelector('h1')?.textContent ?? '';
-
-  // The frame that holds a change is laid out and painted before the message behind it is heard.
-  const painted = () =>
-    new Promise((done) => {
-      requestAnimationFrame(() => {
-        const line = new MessageChannel();
-        line.port1.onmessage = () => done(performance.now());
-        line.port2.postMessage(null);
-      });
-    });
-
-  const changed = (shows) =>
-    new Promise((done) => {
-      const look = () => {
-        if (!shows()) return;
-        watch.disconnect();
-        done();
-      };
-      const watch = new MutationObserver(look);
-      watch.observe(document.body, { childList: true, subtree: true, characterData: true });
-      look();
-    });
-
-  // As the page itself goes when a label was read: an address inside it, nothing is loaded anew.
-  async function goTo(path, shows) {
-    const link = document.createElement('a');
-    link.href = path;
-    document.body.append(link);
-    await painted();
-    const begun = performance.now();
-    link.click();
-    await changed(shows);
-    const took = (await painted()) - begun;
-    link.remove();
-    await wait(ask.rest);
-    return took;
-  }
-
+async (ask, { wait, heading, goTo }) => {
   // The whole answer, not the name alone: what it is, may I use it, how is it tightened.
   const answered = ({ name, joint }) =>
     heading() === name &&

@@ -30,7 +30,16 @@ from playwright.sync_api import CDPSession, Page, sync_playwright
 from witnessmark.trade import label
 
 REST_MS = 300
-SCRIPT = Path(__file__).with_suffix(".js").read_text(encoding="utf-8")
+CLOCK = Path(__file__).with_name("tap_clock.js").read_text(encoding="utf-8").rstrip().rstrip(";")
+
+
+def in_page(script: Path) -> str:
+    """A bench's script as one function of what to do, with the clock of taps at hand."""
+    own = script.read_text(encoding="utf-8").rstrip().rstrip(";")
+    return f"(ask) => (\n{own}\n)(ask, (\n{CLOCK}\n)(ask.rest))"
+
+
+SCRIPT = in_page(Path(__file__).with_suffix(".js"))
 
 
 class Pen:

@@ -1,55 +1,6 @@
 // Measured in the page itself: runs as one function with what to do as its argument.
-async (ask) => {
-  const wait = (ms) => new Promise((done) => setTimeout(done, ms));
-  const heading = () => document.querySelector('h1')?.textContent ?? '';
+async (ask, { wait, heading, clocked, goTo }) => {
   const ready = () => heading() && !document.querySelector('[aria-busy="true"]');
-
-  // The frame that holds a change is laid out and painted before the message behind it is heard.
-  const painted = () =>
-    new Promise((done) => {
-      requestAnimationFrame(() => {
-        const line = new MessageChannel();
-        line.port1.onmessage = () => done(performance.now());
-        line.port2.postMessage(null);
-      });
-    });
-
-  const changed = (shows) =>
-    new Promise((done) => {
-      const look = () => {
-        if (!shows()) return;
-        watch.disconnect();
-        done();
-      };
-      const watch = new MutationObserver(look);
-      watch.observe(document.body, {
-        attributes: true,
-        childList: true,
-        subtree: true,
-        characterData: true,
-      });
-      look();
-    });
-
-  async function clocked(tap, shows) {
-    await painted();
-    const begun = performance.now();
-    tap();
-    await changed(shows);
-    const took = (await painted()) - begun;
-    await wait(ask.rest);
-    return took;
-  }
-
-  // As the page itself goes: an address inside it, nothing is loaded anew.
-  async function goTo(path, shows) {
-    const link = document.createElement('a');
-    link.href = path;
-    document.body.append(link);
-    const took = await clocked(() => link.click(), shows);
-    link.remove();
-    return took;
-  }
 
   const nowhere = () => {
     const was = heading();

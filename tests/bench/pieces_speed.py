@@ -20,11 +20,11 @@ from typing import Any
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 sys.path.insert(0, str(Path(__file__).resolve().parents[2] / "server"))
 
-from bench.phone_speed import Pen, p95, post
+from bench.phone_speed import Pen, in_page, p95, post
 from garage import Garage, garage, phone
 from playwright.sync_api import Page, sync_playwright
 
-SCRIPT = Path(__file__).with_suffix(".js").read_text(encoding="utf-8")
+SCRIPT = in_page(Path(__file__).with_suffix(".js"))
 GOAL_MS = 100
 # The first content stands for a tap's answer; "whole" is clocked until nothing more comes.
 WHATS = (

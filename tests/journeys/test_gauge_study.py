@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from journeys import study_scene as made
-from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size, wrong_at
 from journeys.hands import Hand, press_in
 from playwright.sync_api import Page, expect
 
@@ -119,9 +119,7 @@ def test_a_study_is_planned_measured_blind_and_judged_offline(phone: DemoPhone) 
 def test_a_screen_of_studies_holds_in_every_theme_and_with_larger_and_longer_words(
     studied: DemoPhone, screen: str, at: str
 ) -> None:
-    size(studied, at)
-    studied.open(PLACES[screen])
-    assert studied.wrong(at, studied.jumps()) == {}
+    assert wrong_at(studied, at, PLACES[screen]) == {}
 
 
 @pytest.mark.parametrize("screen", ["result", "hand"])

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 from journeys import rods
-from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size, wrong_at
 from journeys.hands import press
 from playwright.sync_api import expect
 
@@ -76,10 +76,7 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
 def test_a_history_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, screen: str, at: str
 ) -> None:
-    size(phone, at)
-    phone.open(PLACES[screen])
-    jumps = phone.jumps()
-    assert phone.wrong(at, jumps) == {}
+    assert wrong_at(phone, at, PLACES[screen]) == {}
 
 
 def test_a_part_tells_each_look_newest_first_and_the_struck_one_stays(phone: DemoPhone) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 import pytest
 from journeys import tools_scene as made
-from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size, wrong_at
 from journeys.hands import act, press, press_in
 from playwright.sync_api import expect
 
@@ -36,10 +36,7 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
 def test_a_screen_of_the_instruments_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, screen: str, at: str
 ) -> None:
-    size(phone, at)
-    phone.open(PLACES[screen])
-    jumps = phone.jumps()
-    assert phone.wrong(at, jumps) == {}
+    assert wrong_at(phone, at, PLACES[screen]) == {}
 
 
 def test_the_list_tells_two_groups_with_range_and_age(phone: DemoPhone) -> None:

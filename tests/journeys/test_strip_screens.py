@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size, wrong_at
 
 MAKE = """
 const [kind, part, bag, donor, build] = given;
@@ -48,10 +48,7 @@ def phone(tmp_path_factory: pytest.TempPathFactory) -> Iterator[DemoPhone]:
 def test_a_screen_of_taking_apart_holds_in_every_theme_and_with_larger_and_longer_words(
     phone: DemoPhone, screen: str, at: str
 ) -> None:
-    size(phone, at)
-    phone.open(PLACES[screen])
-    jumps = phone.jumps()
-    assert phone.wrong(at, jumps) == {}
+    assert wrong_at(phone, at, PLACES[screen]) == {}
 
 
 def test_bagging_reads_aloud_as_kept(phone: DemoPhone) -> None:

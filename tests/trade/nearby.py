@@ -5,13 +5,12 @@ import json
 import math
 import random
 import re
-import subprocess
 from collections import defaultdict
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
-from tools import ROOT, node
+from tools import ROOT, under_node
 from witnessmark.errors import WitnessmarkError
 
 HERE = Path(__file__).parent
@@ -112,16 +111,6 @@ def _answer(rule: Callable[[Given], Any], given: Given) -> Any:
         return {"broke": repr(broke)}
 
 
-def in_javascript(listed: list[Call]) -> list[Any]:
-    done = subprocess.run(
-        [node(), str(HERE / "nearby.mjs")],
-        input="".join(json.dumps(call) + "\n" for call in listed),
-        capture_output=True, text=True, timeout=3600, check=False,
-    )  # fmt: skip
-    assert done.returncode == 0, done.stderr
-    return [json.loads(line) for line in done.stdout.splitlines()]
-
-
 def largest(value: Any) -> float:
     if isinstance(value, dict | list):
         inner = value.values() if isinstance(value, dict) else value
@@ -152,7 +141,8 @@ def _sum_only(rule: str, came: Any) -> Any:
 def differing(listed: list[Call]) -> list[tuple[Call, Any, Any]]:
     """The calls that give, or refuse, something else on one side, or break on either."""
     found = []
-    for call, one, other in zip(listed, in_python(listed), in_javascript(listed), strict=True):
+    theirs = under_node(HERE / "nearby.mjs", listed, within=3600)
+    for call, one, other in zip(listed, in_python(listed), theirs, strict=True):
         broke = any(isinstance(each, dict) and "broke" in each for each in (one, other))
         one, other = (_sum_only(call[0], each) for each in (one, other))  # noqa: PLW2901
         if broke or not alike(one, other, HAIR * max(largest(call[1]), largest(one))):

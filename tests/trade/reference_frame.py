@@ -7,13 +7,12 @@ there is one, takes every other topic of the stem by the keys of its case.
 
 import importlib
 import json
-import subprocess
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from tools import node
+from tools import under_node
 from witnessmark.errors import WitnessmarkError
 
 HERE = Path(__file__).parent
@@ -59,16 +58,6 @@ def in_python(stem: str, topic: str, given: Case) -> Any:
         return json.loads(json.dumps(run(given)))
     except WitnessmarkError as refused:
         return {"refused": refused.code, "says": refused.sentence}
-
-
-def in_javascript(calls: list[tuple[str, str, Case]]) -> list[Any]:
-    done = subprocess.run(
-        [node(), str(HERE / "reference_run.mjs")],
-        input="".join(json.dumps(call) + "\n" for call in calls),
-        capture_output=True, text=True, timeout=120, check=False,
-    )  # fmt: skip
-    assert done.returncode == 0, done.stderr
-    return [json.loads(line) for line in done.stdout.splitlines()]
 
 
 def number_share(expected: float, actual: Any, within: Any) -> float:
@@ -123,6 +112,10 @@ def outcomes(stem: str, side: str, path: Path | None = None) -> Iterator[Outcome
     """Every case of a stem, run on one side."""
     listed = [(group, case) for group in groups(stem, path) for case in group["cases"]]
     calls = [(stem, group["topic"], case["given"]) for group, case in listed]
-    came = [in_python(*call) for call in calls] if side == "python" else in_javascript(calls)
+    came = (
+        [in_python(*call) for call in calls]
+        if side == "python"
+        else under_node(HERE / "reference_run.mjs", calls)
+    )
     for (group, case), result in zip(listed, came, strict=True):
         yield Outcome(stem, group, case, side, case_share(case, result), result)

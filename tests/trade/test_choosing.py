@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import itertools
-import json
 import math
-import subprocess
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tools import node
+from tools import under_node
 from vector_rules.measure import RULES
 from witnessmark.trade import alike, choosing, mixing, units
 from witnessmark.trade.units import Quantity
@@ -83,12 +81,9 @@ def test_both_sides_mix_the_same_shells() -> None:
         gaps = [float(each) for each in np.round(random.uniform(4.03, 4.07, places), 3)]
         counts = [int(each) for each in random.integers(2, 6, 6)]
         given_.append({"gaps_mm": gaps, "walls_mm": walls, "target_mm": 0.05, "counts": counts})
-    done = subprocess.run(
-        [node(), str(HERE / "measured.mjs")],
-        input="".join(json.dumps(["mixing.choose", each]) + "\n" for each in given_),
-        capture_output=True, text=True, timeout=60, check=True,
-    )  # fmt: skip
-    for each, line in zip(given_, done.stdout.splitlines(), strict=True):
-        here, there = RULES["mixing.choose"](each), json.loads(line)
+    calls = [["mixing.choose", each] for each in given_]
+    theirs = under_node(HERE / "measured.mjs", calls, within=60)
+    for each, there in zip(given_, theirs, strict=True):
+        here = RULES["mixing.choose"](each)
         shells = [[place["shells"] for place in side["places"]] for side in (here, there)]
         assert shells[0] == shells[1]

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import itertools
-import json
 import math
-import subprocess
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tools import node
+from tools import under_node
 from vector_rules.measure import RULES
 from witnessmark.trade import alike, assignment, choosing, fit, units, valve_train
 from witnessmark.trade.units import Quantity
@@ -110,12 +108,7 @@ def total(costs: list[list[float]], columns: list[int]) -> float:
 
 
 def in_javascript(calls: list[tuple[str, Any]]) -> list[Any]:
-    done = subprocess.run(
-        [node(), str(HERE / "measured.mjs")],
-        input="".join(json.dumps(call) + "\n" for call in calls),
-        capture_output=True, text=True, timeout=60, check=True,
-    )  # fmt: skip
-    return [json.loads(line) for line in done.stdout.splitlines()]
+    return under_node(HERE / "measured.mjs", calls, within=60)
 
 
 @settings(MANY, max_examples=150)

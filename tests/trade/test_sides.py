@@ -3,11 +3,10 @@
 import json
 import math
 import random
-import subprocess
 from pathlib import Path
 from typing import Any
 
-from tools import node
+from tools import under_node
 from vector_rules.bolt_torque import RULES as TORQUE
 from vector_rules.bolts import RULES as BOLTS
 from witnessmark.errors import WitnessmarkError
@@ -78,13 +77,7 @@ def test_both_sides_read_refuse_and_judge_alike() -> None:
     some = random.Random(20)  # noqa: S311 - a fixed seed, so that a fault comes again
     makers = (amounts, threads, torques, conversions)
     calls = [maker(some) for maker in makers for _ in range(300)]
-    done = subprocess.run(
-        [node(), str(HERE / "side_calls.mjs")],
-        input="".join(json.dumps(call) + "\n" for call in calls),
-        capture_output=True, text=True, timeout=60, check=False,
-    )  # fmt: skip
-    assert done.returncode == 0, done.stderr
-    came = [json.loads(line) for line in done.stdout.splitlines()]
+    came = under_node(HERE / "side_calls.mjs", calls, within=60)
     pairs = [(call, in_python(*call), other) for call, other in zip(calls, came, strict=True)]
     assert [pair for pair in pairs if not alike(*pair[1:])] == []
     read = [one for _, one, _ in pairs if not (isinstance(one, dict) and "refused" in one)]

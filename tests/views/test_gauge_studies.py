@@ -2,12 +2,11 @@
 
 import json
 import random
-import subprocess
 from pathlib import Path
 from typing import Any
 
 import pytest
-from tools import node
+from tools import under_node
 from vector_rules.study import RULES
 
 STUDIES = 300
@@ -78,13 +77,8 @@ def rounded(told: Any) -> Any:
 
 def test_any_gauge_study_is_told_alike_in_both_languages() -> None:
     given = [Bench(seed).study() for seed in range(STUDIES)]
-    lines = "".join(json.dumps(each, ensure_ascii=False) + "\n" for each in given)
-    script = str(Path(__file__).with_name("study_answers.mjs"))
-    done = subprocess.run(
-        [node(), script], input=lines, capture_output=True, text=True, timeout=120, check=False
-    )
-    assert done.returncode == 0, done.stderr[-3000:]
+    theirs = under_node(Path(__file__).with_name("study_answers.mjs"), given)
     ours = [RULES["study"](each) for each in given]
     assert sum(each["figures"] is not None for each in ours) > STUDIES / 5
-    for mine, other in zip(ours, done.stdout.splitlines(), strict=True):
-        assert rounded(json.loads(json.dumps(mine))) == json.loads(other)
+    for mine, other in zip(ours, theirs, strict=True):
+        assert rounded(json.loads(json.dumps(mine))) == other
