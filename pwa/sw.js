@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '99b8eeeaf2dc';
+const VERSION = 'dc9a9d8a29e7';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

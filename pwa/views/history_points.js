@@ -1,6 +1,6 @@
 /** What was read of one measure over time: a point for each spot and inspection. */
 import { sum } from '../trade/dimension.js';
-import { measuresOf } from './measured.js';
+import { measuresOf, READ } from './measured.js';
 import * as plain from './plain.js';
 import { told } from './told.js';
 
@@ -10,8 +10,6 @@ import { told } from './told.js';
 /** @typedef {import('./measured.js').Measure} Measure */
 /** @typedef {{part: string, fact: Fact, readings: plain.Facts[]}} Read */
 /** @typedef {ReturnType<typeof pointsOf>[number]} Point */
-
-const READ = ['inspection', 'returned'];
 
 /** So many inspections are told between two breaths. */
 const SLICE = 100;

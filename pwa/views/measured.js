@@ -12,7 +12,8 @@ import { sizeTold, told } from './told.js';
 /** @typedef {{id: string, unit: string | null} & plain.Facts} Asked */
 /** @typedef {{size: number, decimals: number, order: string}} Size */
 
-const READ = ['inspection', 'returned'];
+/** What may bring readings. */
+export const READ = ['inspection', 'returned'];
 
 /** The measures of a kind. @param {Subject | null} kind */
 export function measuresOf(kind) {

@@ -82,6 +82,5 @@ export function useMark(store, sha) {
       const body = { photo: sha, from: now.from, to: now.to, ...(note ? { note } : {}) };
       return { heading: 'pointed', about, body };
     },
-    kept: leave,
   };
 }

@@ -4,23 +4,20 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { say } from '../frame/index.js';
 import { t } from '../texts/index.js';
 import { wayOf } from './use_mark.js';
-import { MOST, STEP, WHOLE } from './view.js';
+import { between, inside, MOST, STEP, WHOLE } from './view.js';
 
 /** @typedef {import('./view.js').View} View */
 
 const STRIDE = 0.15;
 
 /** @param {View} view @param {number} by */
-const closer = (view, by) => ({ ...view, k: Math.min(MOST, Math.max(1, view.k * by)) });
-
-/** No further than the edge. @param {number} at @param {number} k */
-const inside = (at, k) => Math.min(1 - 0.5 / k, Math.max(0.5 / k, at));
+const closer = (view, by) => ({ ...view, k: between(view.k * by, 1, MOST) });
 
 /** @param {View} view @param {[number, number]} way */
 const aside = ({ k, x, y }, [across, down]) => ({
   k,
-  x: inside(x + (across * STRIDE) / k, k),
-  y: inside(y + (down * STRIDE) / k, k),
+  x: inside(x + (across * STRIDE) / k, 1 / k),
+  y: inside(y + (down * STRIDE) / k, 1 / k),
 });
 
 /** @param {number} k */

@@ -14,7 +14,7 @@ export const STEP = 1.5;
 export const MOST = 8;
 
 /** @param {number} n @param {number} least @param {number} most */
-const between = (n, least, most) => Math.min(Math.max(n, least), most);
+export const between = (n, least, most) => Math.min(Math.max(n, least), most);
 
 /** The size at which the whole picture fits. @param {Room} room @returns {Size} */
 export function fitting({ pane, picture }) {
@@ -23,7 +23,7 @@ export function fitting({ pane, picture }) {
 }
 
 /** No further out than the edge of the picture. @param {number} at @param {number} seen share of it that fits */
-const inside = (at, seen) => (seen >= 1 ? 0.5 : between(at, seen / 2, 1 - seen / 2));
+export const inside = (at, seen) => (seen >= 1 ? 0.5 : between(at, seen / 2, 1 - seen / 2));
 
 /** @param {View} view @param {Room} room @returns {View} */
 export function clamped(view, room) {

@@ -76,7 +76,7 @@ function One(props) {
   const { keep, trouble } = useKeep(store);
   const act = async () => {
     if (!(await keep([mark.entry(about)]))) return false;
-    await mark.kept();
+    await mark.leave();
     feedback('kept');
     say(t('photo.mark.kept'));
     return true;

@@ -9,10 +9,9 @@ from typing import Any
 from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop
 from witnessmark.views import plain
-from witnessmark.views.measured import measures_of
+from witnessmark.views.measured import READ, measures_of
 from witnessmark.views.told import told
 
-_READ = ("inspection", "returned")
 _NAMES = ("id", "name", "unit", "least", "most", "source")
 
 
@@ -21,7 +20,7 @@ def plots_of(
 ) -> list[dict[str, Any]]:
     """Each measure of a kind with all that was read of it on these parts, oldest first."""
     facts = [
-        (part["id"], fact) for part in parts for fact in part["facts"] if fact["heading"] in _READ
+        (part["id"], fact) for part in parts for fact in part["facts"] if fact["heading"] in READ
     ]
     facts.sort(key=lambda each: (each[1]["order"], each[1]["device"], each[1]["id"]))
     return [_plot(workshop, measure, facts) for measure in measures_of(kind)]

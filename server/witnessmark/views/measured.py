@@ -13,7 +13,9 @@ from witnessmark.views.told import size_told, told
 
 Measure = dict[str, Any]
 
-_READ = ("inspection", "returned")
+READ = ("inspection", "returned")
+"""What may bring readings."""
+
 _TEXTS = ("id", "name", "quantity", "unit", "instrument", "least", "most", "source")
 _LISTS = ("positions", "directions")
 _NOW = ("value", "size", "decimals", "uncertainty", "from", "verdict", "out_of_round", "taper")
@@ -88,7 +90,7 @@ def _reading(reading: dict[str, Any]) -> dict[str, Any]:
 
 def _newest_first(part: Subject | None) -> list[Fact]:
     facts = part["facts"] if part else []
-    return [fact for fact in reversed(facts) if fact["heading"] in _READ]
+    return [fact for fact in reversed(facts) if fact["heading"] in READ]
 
 
 def _readings(fact: Fact, measure: Measure) -> list[dict[str, Any]]:
