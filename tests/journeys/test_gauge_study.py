@@ -164,8 +164,9 @@ def test_the_last_reading_of_a_published_study_brings_out_its_published_figures(
     }  # fmt: skip
     for name, variance in shown.items():
         row = page.locator(".set-spread .row").filter(has=page.locator(f"b:text-is('{name}')"))
-        figure = float(row.locator(".fig").inner_text().removesuffix(" mm"))
-        assert figure**2 == pytest.approx(variance, rel=0.012)
+        figure, unit = row.locator(".fig").inner_text().split()
+        assert unit == "mm"
+        assert float(figure) ** 2 == pytest.approx(variance, rel=0.012)
 
 
 def test_two_readings_of_one_cell_are_asked_about_and_neither_is_chosen_silently(
