@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'dc9a9d8a29e7';
+const VERSION = 'f44a459c6b8a';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -368,6 +368,7 @@ const SCREEN_FILES = [
   '/app/sets/even_places.js',
   '/app/sets/for_build.js',
   '/app/sets/kinds.js',
+  '/app/sets/listed.js',
   '/app/sets/model.js',
   '/app/sets/pieces.js',
   '/app/sets/places.js',

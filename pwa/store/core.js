@@ -2,6 +2,7 @@
 
 import { uuid7 } from '../log/ids.js';
 import { NEW_CLOCK } from '../log/stamp.js';
+import { ROWS } from './fold.js';
 import { makeState, refreshState } from './state.js';
 import { put, read, write } from './transaction.js';
 import { makeWritten } from './written.js';
@@ -127,15 +128,24 @@ async function lapse(core, state) {
  * @param {Core} core @param {Database} db
  */
 async function founded(core, db) {
-  const tx = db.transaction(['meta'], 'readwrite', { durability: 'strict' });
+  const tx = db.transaction(['meta', 'subject', 'dirty'], 'readwrite', { durability: 'strict' });
   const meta = tx.objectStore('meta');
-  const [clock, sync] = await Promise.all([meta.get('clock'), meta.get('sync')]);
+  const [clock, sync, rows] = await Promise.all(
+    ['clock', 'sync', 'rows'].map((key) => meta.get(key)),
+  );
   const device = core.pairing?.device ?? freshDevice(core.world);
   if (!clock) put(tx, 'meta', { ...NEW_CLOCK, device, n: 0 }, 'clock');
   if (!sync) put(tx, 'meta', freshSync(), 'sync');
   if (!clock && core.pairing) put(tx, 'meta', core.pairing, 'pairing');
+  if (rows !== ROWS) await markRows(tx);
   await tx.done;
   return db;
+}
+
+/** Rows that an older page made are marked, to be folded anew. @param {import('./types.js').Tx} tx */
+async function markRows(tx) {
+  for (const id of await tx.objectStore('subject').getAllKeys()) put(tx, 'dirty', { id });
+  put(tx, 'meta', ROWS, 'rows');
 }
 
 /**

@@ -30,17 +30,28 @@ export function folded(id, rows) {
 /** @param {Tx} tx @param {string} id */
 export const rowsOf = (tx, id) => tx.objectStore('entry').index('subject').getAll(id);
 
+/** Counted up when rows hold something new: rows made before are then made once more. */
+export const ROWS = 2;
+
 /**
- * Marks for the evening's question, so that it need not look through every part: nobody judged
- * it yet; it lies nowhere and is fitted nowhere.
+ * Marks for the evening's question and the machine shop's, so that they need not look through
+ * every part: nobody judged it yet; it lies nowhere and is fitted nowhere; it is out, it came
+ * back, it is judged for the machine shop.
  * @param {any} subject
  */
 function wants(subject) {
   if (subject.hidden || subject.heading !== 'part') return [];
-  const none = (/** @type {string} */ word) => standing(subject, word).length === 0;
+  const stood = (/** @type {string} */ word) => standing(subject, word);
+  const said = (/** @type {string} */ word) =>
+    subject.facts.filter((/** @type {any} */ one) => one.heading === word && !one.struck);
   const found = [];
-  if (none('verdict')) found.push('look');
-  if (none('place') && none('fitted')) found.push('put');
+  if (!stood('verdict').length) found.push('look');
+  if (!stood('place').length && !stood('fitted').length) found.push('put');
+  const returned = said('returned');
+  const ended = new Set(returned.map((/** @type {any} */ one) => one.body.sent));
+  if (said('sent').some((/** @type {any} */ { id }) => !ended.has(id))) found.push('out');
+  if (returned.length) found.push('back');
+  if (stood('verdict').some(({ body }) => body.verdict === 'machine')) found.push('machine');
   return found;
 }
 

@@ -120,15 +120,21 @@ async function code(reader, code) {
   await Promise.all(things.map((one) => BY_HEADING[one.heading ?? '']?.(reader, one.id)));
 }
 
+/** @param {Reader} reader @param {string[]} words @returns {Promise<Subject[]>} */
+const wanting = async (reader, ...words) =>
+  (await Promise.all(words.map((word) => reader.wanting(word)))).flat();
+
 /** @param {Reader} reader */
 async function tonight(reader) {
-  const [joints, ...parts] = await Promise.all([
+  const [joints, parts] = await Promise.all([
     reader.heading('joint'),
-    reader.wanting('look'),
-    reader.wanting('put'),
+    wanting(reader, 'look', 'put', 'out'),
   ]);
-  await Promise.all([joined(reader, joints), dress(reader, parts.flat())]);
+  await Promise.all([joined(reader, joints), dress(reader, parts)]);
 }
+
+/** @param {Reader} reader */
+const away = async (reader) => dress(reader, await wanting(reader, 'out', 'back', 'machine'));
 
 /** @param {Core} core @param {(reader: Reader) => Promise<unknown>} need */
 function slice(core, need) {
@@ -163,8 +169,10 @@ export function slices(core) {
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
     /** A slice of a part, holder or joint that was read already and still holds, or null. @param {string} heading @param {string} id */
     known: (heading, id) => held.known(`${heading} ${id}`),
-    /** All joints, parts nobody judged yet, parts lying nowhere. */
+    /** All joints, parts nobody judged yet, parts lying nowhere, parts that are out. */
     tonightSlice: () => slice(core, tonight),
+    /** Parts that are out, came back, or are judged for the machine shop. */
+    awaySlice: () => slice(core, away),
     /** Every set with the pieces it holds, kinds and builds. */
     setsSlice: () => slice(core, sets),
     /** The same as kindSlice, not remembered: for who reads one kind after another. @param {string} id */

@@ -1,5 +1,6 @@
 /** What can be gone on with, looked at and put away with what is here. */
 import { standing, value } from '../log/workshop.js';
+import { away } from './away.js';
 import { joint } from './joint.js';
 import * as plain from './plain.js';
 import { latestFirst, summary } from './summary.js';
@@ -11,10 +12,12 @@ import * as things from './things.js';
 const MOST = 100;
 
 /**
- * Joints that were left, joints ready to begin, parts to look at, parts without a place.
+ * Joints that were left, joints ready to begin, parts to look at, parts without a place, parts
+ * that should be back from the machine shop.
  * @param {Workshop} workshop
+ * @param {string | null} [today] the date, for what is late
  */
-export function tonight(workshop) {
+export function tonight(workshop, today = null) {
   const all = workshop.all('joint').map(({ id }) => summary(workshop, id));
   const lines = plain.sorted(all, (line) => [plain.natural(line.name), line.id]);
   const fresh = lines.filter(({ state }) => state === 'not-begun');
@@ -24,6 +27,7 @@ export function tonight(workshop) {
     begin: fresh.filter((line) => !line.held_back),
     look: look(workshop, parts),
     put: put(parts),
+    late: away(workshop, today).out.filter(({ days }) => days !== null && days > 0),
     no_value: lines
       .filter(({ state }) => state === 'no-value')
       .map(({ id, name }) => ({ id, name })),

@@ -42,6 +42,10 @@ def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
         kept = phone.store(FACTS, made.HEAD)
         assert [one["heading"] for one in kept] == ["sent", "place"]
         assert kept[1]["body"] == {"in": None, "gone": "at Grinder by the river"}
+        phone.open("/tonight")
+        late = page.locator(".right .row").filter(has_text="Rear head")
+        expect(late).to_contain_text("days late")
+        expect(page.locator("main")).to_contain_text("Late from the machine shop")
         phone.open(f"/part/{made.HEAD}")
         press_in(phone.page, ".second-act", "It is back")
         page.get_by_label("What was done").fill("0.05 off")
@@ -54,6 +58,9 @@ def test_a_part_is_sent_out_and_comes_back_offline(phone: DemoPhone) -> None:
     assert [one["stands"] for one in kept if one["heading"] == "place"] == [False, True]
     phone.open("/away")
     expect(page.locator("main")).to_contain_text("from Grinder by the river")
+    phone.open("/tonight")
+    expect(page.locator("h1")).to_have_text("Tonight")
+    expect(page.locator("main")).not_to_contain_text("Late from the machine shop")
 
 
 def test_what_it_measures_on_coming_back_stands_in_its_record(phone: DemoPhone) -> None:

@@ -43,6 +43,26 @@ def test_ids_rise_as_their_entries_were_made(page: Page) -> None:
     assert stamps == sorted(set(stamps))
 
 
+OLDER = """async () => {
+  const db = await openDB('witnessmark');
+  const row = await db.get('subject', 'part-1');
+  await db.put('subject', { ...row, wants: [] });
+  await db.delete('meta', 'rows');
+  db.close();
+}"""
+
+
+def test_rows_of_an_older_page_are_made_anew(context: BrowserContext, page: Page) -> None:
+    sent = "{heading: 'sent', about: 'part-1', body: {to: 'Grinder', for: 'grind'}}"
+    kept(page, f"[window.part('part-1', {{name: 'Rod'}}), {sent}]")
+    page.evaluate(OLDER)
+    page.close()
+    again = bare_page(context)
+    out = "async () => (await store.awaySlice()).all('part').map(({id}) => id)"
+    assert again.evaluate(out) == ["part-1"]
+    assert "out" in tables(again)["subject"]["part-1"]["wants"]
+
+
 def test_a_draft_the_log_cannot_hold_writes_nothing(page: Page) -> None:
     work = "store.keep([window.pull('f1'), {heading: 'pull', about: 'j', body: {run: 'r'}}])"
     assert outcome(page, work)["code"] == "field-missing"

@@ -32,7 +32,7 @@ VIEWS: dict[str, Callable[[Workshop, Given], Any]] = {
     "part": lambda w, g: part(w, g["id"]),
     "holder": lambda w, g: holder(w, g["id"]),
     "code": lambda w, g: code(w, g["code"]),
-    "tonight": lambda w, _: tonight(w),
+    "tonight": lambda w, g: tonight(w, g.get("today")),
     "next_piece": lambda w, g: next_piece(w, g["holder"], g.get("after"), g.get("kind")),
     "own_place": lambda w, g: own_place(w, g["id"], g.get("wanted")),
     "own_place.held_back": lambda w, g: held_back(w, g["id"], g.get("wanted")),

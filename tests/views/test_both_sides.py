@@ -35,7 +35,7 @@ ASKED: list[tuple[str, dict[str, Any]]] = [
     *(("part", {"id": id_}) for id_ in ("p1", "p2", "j1", "nowhere")),
     *(("holder", {"id": id_}) for id_ in ("h1", "h2", "p1")),
     *(("code", {"code": code}) for code in ("7K3MQ2RJ", "2b8n k4ws", "0000001J", "?")),
-    ("tonight", {}),
+    ("tonight", {"today": TODAY}),
     *(("next_piece", {"holder": id_, "after": "p1"}) for id_ in ("h1", "p1")),
     ("next_piece", {"holder": "h1"}),
     *(("instrument", {"id": id_, "today": TODAY}) for id_ in ("w1", "i1", "p1", "nowhere")),

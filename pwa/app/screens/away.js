@@ -4,7 +4,6 @@ import { day, today } from '../dates.js';
 import { Act, Dock, html, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { codeGroups } from '../frame/told.js';
-import { readAway } from '../shelf/read.js';
 import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
@@ -15,7 +14,7 @@ const LATELY = 20;
 
 /** @param {{store: any}} props */
 export function screen({ store }) {
-  const { workshop } = useSlice(store, readAway, []);
+  const { workshop } = useSlice(store, (s) => s.awaySlice(), []);
   const title = t('away.title');
   if (!workshop)
     return html`<${Page} title=${title} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;

@@ -2,11 +2,12 @@
 import { useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { tonight as tonightView } from '../../views/tonight.js';
-import { day } from '../dates.js';
+import { day, today } from '../dates.js';
 import { Act, Dock, Empty, html, Icon, Page, Source, Wait } from '../frame/index.js';
 import { Torques } from '../frame/joint_card.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
+import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import { capital, inSentence, listed } from '../words.js';
 
@@ -93,7 +94,8 @@ function Look({ group }) {
 function Rest({ view }) {
   const [first, ...going] = view.go_on;
   const begin = first ? view.begin : view.begin.slice(1);
-  return html`${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('card.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
+  return html`${view.late.length > 0 && html`<${Part} title=${t('tonight.late')}>${view.late.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="v-machine" name=${one.name ?? t('record.nameless')} says=${outSays(one)} /></li>`)}</${Part}>`}
+    ${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('card.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
     ${view.held.length > 0 && html`<${Part} title=${t('tonight.held')}>${jointRows(view.held, heldWords)}</${Part}>`}
     ${view.look.length > 0 && html`<${Part} title=${t('tonight.look')}>${kindsOf(view.look).map((group) => html`<${Look} key=${`${group[0].kind}${group[0].part}`} group=${group} />`)}</${Part}>`}
     ${view.put.length > 0 && html`<${Part} title=${t('tonight.put')}>${view.put.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/move/${one.id}`} icon="i-move" name=${one.name} says=${t('place.unknown')} /></li>`)}</${Part}>`}
@@ -123,7 +125,9 @@ function firstAct(view) {
 
 /** @param {any} view */
 const isEmpty = (view) =>
-  ['go_on', 'begin', 'look', 'put', 'no_value', 'held'].every((name) => view[name].length === 0);
+  ['go_on', 'begin', 'look', 'put', 'no_value', 'held', 'late'].every(
+    (name) => view[name].length === 0,
+  );
 
 /** Nothing to do: on the first day, or when everything is done. @param {{fresh: boolean}} props */
 function Nothing({ fresh }) {
@@ -171,7 +175,7 @@ const withPlurals = (view, workshop) => ({
 /** @param {{store: any}} props */
 export function screen({ store }) {
   const { state, workshop } = useSlice(store, (s) => s.tonightSlice(), []);
-  const view = workshop && withPlurals(tonightView(workshop), workshop);
+  const view = workshop && withPlurals(tonightView(workshop, today()), workshop);
   const invented = view?.go_on
     .concat(view.begin)
     .some((/** @type {any} */ joint) => joint.invented);

@@ -8,7 +8,7 @@ export const AROUND = ['set', 'build', 'holder'];
 /** Parts with all that says what they are and where they lie. @param {any} store */
 export const readShelf = (store) => readAll(store, ['part', 'kind', 'donor', ...AROUND]);
 
-/** The same with their labels, for what is sent out. @param {any} store */
+/** The same with their labels, for choosing what is sent out. @param {any} store */
 export const readAway = (store) => readAll(store, ['part', 'kind', 'donor', ...AROUND, 'label']);
 
 /** The same for one kind: no other parts are read. @param {any} store @param {string} kind */

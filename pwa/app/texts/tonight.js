@@ -23,6 +23,7 @@ export const texts = {
   },
   'tonight.put': 'To put away',
   'tonight.held': 'What holds a joint back',
+  'tonight.late': 'Late from the machine shop',
   'tonight.no-value': 'Joints without a value',
   'tonight.no-value.says': 'take it from the manual',
   'tonight.inspect': 'Inspect: {name}',

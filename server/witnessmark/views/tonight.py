@@ -7,14 +7,18 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
+from witnessmark.views.away import away
 from witnessmark.views.joint import joint
 from witnessmark.views.summary import latest_first, summary
 
 MOST = 100
 
 
-def tonight(workshop: Workshop) -> dict[str, Any]:
-    """Joints that were left, joints ready to begin, parts to look at, parts without a place."""
+def tonight(workshop: Workshop, today: str | None = None) -> dict[str, Any]:
+    """Joints that were left, joints ready to begin, parts to look at, parts without a place.
+
+    And parts that should be back from the machine shop by `today`, a date such as 2031-03-07.
+    """
     lines = [summary(workshop, each["id"]) for each in workshop.all("joint")]
     lines.sort(key=lambda line: (plain.natural(line["name"]), line["id"]))
     fresh = [each for each in lines if each["state"] == "not-begun"]
@@ -25,6 +29,7 @@ def tonight(workshop: Workshop) -> dict[str, Any]:
         "begin": [each for each in fresh if not each["held_back"]],
         "look": _look(workshop, parts),
         "put": _put(parts),
+        "late": [line for line in away(workshop, today)["out"] if (line["days"] or 0) > 0],
         "no_value": [
             {"id": each["id"], "name": each["name"]}
             for each in lines
