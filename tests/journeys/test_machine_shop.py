@@ -92,9 +92,10 @@ def test_a_build_is_begun_from_the_list_of_builds(phone: DemoPhone) -> None:
 
 
 @pytest.mark.parametrize("at", SIZES)
-@pytest.mark.parametrize("path", ["/builds", f"/back/{made.SPARE}"])
-def test_builds_and_coming_back_hold_at_every_size(phone: DemoPhone, path: str, at: str) -> None:
-    out = {"heading": "sent", "about": made.SPARE, "body": {"to": "Grinder", "for": "polish"}}
+@pytest.mark.parametrize("path", ["/builds", f"/back/{made.SPARE}", "/tonight", "/away"])
+def test_builds_and_what_is_away_hold_at_every_size(phone: DemoPhone, path: str, at: str) -> None:
+    what = {"to": "Grinder", "for": "polish", "due": "2020-03-09"}
+    out = {"heading": "sent", "about": made.SPARE, "body": what}
     phone.store(made.KEEP, [out])
     phone.sent()
     size(phone, at)
