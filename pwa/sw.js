@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'f44a459c6b8a';
+const VERSION = 'a6ffafc1a52d';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

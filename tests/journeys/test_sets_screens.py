@@ -11,7 +11,12 @@ from playwright.sync_api import expect
 
 SPOKEN = Path(__file__).parent / "spoken"
 SET = "22222222-0000-7000-8000-0000000000ff"
-PLACES = {"sets": "/sets", "choose": f"/set/new?kind={rods.KIND}", "set": f"/set/{SET}"}
+PLACES = {
+    "sets": "/sets",
+    "more": "/sets?more=1",
+    "choose": f"/set/new?kind={rods.KIND}",
+    "set": f"/set/{SET}",
+}
 MADE = {
     "heading": "set",
     "about": SET,
@@ -49,6 +54,22 @@ def test_a_screen_of_sets_holds_in_every_theme_and_with_larger_and_longer_words(
         phone.page.locator(".set-pieces .row").nth(1).click()
         phone.page.locator(".set-wish").wait_for()
     assert phone.wrong(at, jumps) == {}
+
+
+def test_kinds_that_no_set_can_be_chosen_from_lie_behind_one_row(phone: DemoPhone) -> None:
+    size(phone, "phone")
+    empty = {"name": "Ring without pieces", "plural": "rings without pieces"}
+    about = "22222222-0000-7000-8000-0000000000fe"
+    phone.store(rods.KEEP, [{"heading": "kind", "about": about, "body": {"fields": empty}}])
+    phone.open(PLACES["sets"])
+    rows = phone.page.locator("main .row")
+    expect(rows.filter(has_text="More kinds")).to_be_visible()
+    expect(rows.filter(has_text="pushrod")).not_to_have_count(0)
+    expect(rows.filter(has_text="Ring without pieces")).to_have_count(0)
+    expect(rows.filter(has_text="no piece of it yet")).to_have_count(0)
+    press_in(phone.page, ".row", "More kinds")
+    expect(rows.filter(has_text="Ring without pieces")).to_be_visible()
+    expect(phone.page.get_by_role("heading", level=1)).to_have_text("More kinds")
 
 
 @pytest.mark.parametrize("screen", ["choose", "set"])

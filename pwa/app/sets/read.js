@@ -2,12 +2,31 @@
 import { value, Workshop } from '../../log/workshop.js';
 import { readAll } from '../read_all.js';
 import { untilChanged } from '../until_changed.js';
+import { listed } from './listed.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build'];
 const AROUND = ['set', 'build'];
+const LIST = 'sets';
 
 /** Kinds, pieces, donors, builds and sets. @param {any} store */
 export const readSets = (store) => readAll(store, HEADINGS);
+
+/**
+ * What the list of sets tells, put together once until an entry comes.
+ * @param {any} store
+ * @returns {Promise<import('./listed.js').Listed>}
+ */
+export async function readList(store) {
+  const put = untilChanged(store);
+  const had = put.get(LIST);
+  if (had) return had;
+  const told = listed(...(await Promise.all([store.setsSlice(), store.countsByKind()])));
+  put.set(LIST, told);
+  return told;
+}
+
+/** The same, if it was put together already and still holds. @param {any} store @returns {import('./listed.js').Listed | null} */
+export const listFrom = (store) => untilChanged(store).get(LIST) ?? null;
 
 /**
  * The choice of a new set of a kind, put together once until an entry comes.

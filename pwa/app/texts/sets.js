@@ -6,6 +6,11 @@ export const texts = {
   'sets.none': 'No set yet. Choose a kind with pieces that were inspected and measured.',
   'sets.of': 'Choose from',
   'sets.pool': { zero: 'no piece of it yet', one: '{n} piece', other: '{n} pieces' },
+  'sets.more': 'More kinds',
+  'sets.more.says': {
+    one: '{n} kind without pieces or measures',
+    other: '{n} kinds without pieces or measures',
+  },
   'sets.row': { one: '{n} piece', other: '{n} pieces' },
   'sets.changed': { one: '{n} changed since', other: '{n} changed since' },
   'sets.no-kinds': 'No kind yet. A set is chosen from the pieces of one kind.',
