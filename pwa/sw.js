@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'a6ffafc1a52d';
+const VERSION = '16412fa5eac0';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

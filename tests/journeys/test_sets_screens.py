@@ -138,6 +138,13 @@ def test_another_place_than_its_own_is_held_back_until_somebody_says_why(
     expect(phone.page.locator(".act")).to_be_enabled()
 
 
+def test_a_spare_left_as_it_is_lies_on_the_shelf_under_its_own_verdict(phone: DemoPhone) -> None:
+    phone.open(f"/shelf?kind={rods.KIND}")
+    row = phone.page.locator("main .row").filter(has_text="Pushrod 3").first
+    expect(row).to_contain_text("use · next best after the set “2 pushrods”, number 1")
+    expect(row).not_to_contain_text("spare")
+
+
 VERDICT = """
 const part = (await store.allOf('part')).subject(given);
 const stands = (one) => one.heading === 'verdict' && one.stands;

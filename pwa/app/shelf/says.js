@@ -8,7 +8,7 @@ import { local } from '../values.js';
 export const spareSays = (row) =>
   [
     t(`mark.${row.verdict}`),
-    row.rank && t('shelf.rank', { rank: row.rank, set: row.set.name ?? '' }),
+    row.rank && rankSays(row),
     row.build && t('shelf.for', { build: row.build_name ?? t('fact.build') }),
     ...row.lies.map((/** @type {any} */ at) =>
       [at.name, at.where, ...at.chain].filter(Boolean).join(', '),
@@ -16,6 +16,10 @@ export const spareSays = (row) =>
   ]
     .filter(Boolean)
     .join(' · ');
+
+/** Only what was judged a spare is called one. @param {any} row */
+const rankSays = ({ verdict, rank, set }) =>
+  t(verdict === 'spare' ? 'shelf.rank' : 'shelf.rank.use', { rank, set: set.name ?? '' });
 
 /** What is known of it besides. @param {any} row */
 export function moreSays(row) {

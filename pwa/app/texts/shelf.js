@@ -18,6 +18,7 @@ export const texts = {
   'shelf.more': 'All {n} of them',
   'shelf.more.find': { one: '{n} more: search for it', other: '{n} more: search for them' },
   'shelf.rank': 'spare {rank} of the set “{set}”',
+  'shelf.rank.use': 'next best after the set “{set}”, number {rank}',
   'shelf.seen': {
     zero: 'inspected today',
     one: 'inspected {n} day ago',
