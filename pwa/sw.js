@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '16412fa5eac0';
+const VERSION = 'f2413cad0055';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

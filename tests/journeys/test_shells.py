@@ -112,3 +112,30 @@ def test_what_a_set_holds_is_no_longer_in_stock(offline: DemoPhone) -> None:
     picked(offline, "From which stock", "main shells")
     expect(page.locator("main")).to_contain_text("1.982 mm × 4")
     expect(page.locator("main")).not_to_contain_text("1.99 mm × 2")
+
+
+def test_fewer_typed_shells_than_places_are_dealt_and_nothing_is_kept(offline: DemoPhone) -> None:
+    page = offline.page
+    offline.open("/shells")
+    press_in(page, "button", "Take them from readings")
+    picked(offline, "Bores", "Block A: Main bore")
+    picked(offline, "Journals", "Crank A: Main journal")
+    page.get_by_label("Least, mm").fill("0.030")
+    page.get_by_label("Most, mm").fill("0.070")
+    if page.get_by_role("button", name="main shells", pressed=True).count():
+        press_in(page, "fieldset:has(legend:text-is('From which stock')) button", "main shells")
+    page.get_by_label("Thickness 1, mm").fill("1.986")
+    page.get_by_label("How many of it").first.fill("2")
+    # Two shells serve one of four mains: Main 2, whose room is 4.022 mm.
+    expect(page.locator(".set-says")).to_have_text(
+        "The stock serves 3 places less than there are. "
+        "Without any: Main 1, Main 3, Main 4; what would land on them stands beside."
+    )
+    goes = page.locator(".goes > li")
+    expect(goes.nth(1)).to_contain_text("0.050 mm")
+    expect(goes.filter(has_text="none fits")).to_have_count(3)
+    expect(page.locator(".act")).to_be_disabled()
+    expect(page.locator(".act")).to_contain_text("Put the pieces on record to keep this.")
+    expect(page.get_by_role("link", name="Scan a blank label for them")).to_have_attribute(
+        "href", "/scan"
+    )

@@ -2,7 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
-import { Act, Dock, html, Page, say, useSlice, Wait } from '../frame/index.js';
+import { Act, Dock, html, Key, Page, say, useSlice, Wait } from '../frame/index.js';
 import { useKeep } from '../run/keeping.js';
 import { readSets } from '../sets/read.js';
 import { entriesOf } from '../sets/shells_entries.js';
@@ -48,7 +48,8 @@ export function screen({ store, go }) {
     <${Dock}><${Act} confirm disabled=${Boolean(why) || !placed.length} onPress=${act} label=${t('shells.keep')} second=${why || undefined} /></${Dock}></div>
     <div class="right form"><${WindowForm} ...${facts} /><${StockForm} ...${facts} />
     <p class="set-says" role="status">${saysOf(draft, found)}</p>
-    ${found.places.length > 0 && html`<${GoesWhere} ...${facts} />`}</div>${trouble}</${Page}>`;
+    ${found.places.length > 0 && html`<${GoesWhere} ...${facts} />`}
+    ${!draft.kind && placed.length > 0 && html`<p>${t('shells.typed')}</p><${Key} href="/scan" icon="i-scan" label=${t('shells.typed.scan')} />`}</div>${trouble}</${Page}>`;
 }
 
 /** @param {any} draft @param {any} found */

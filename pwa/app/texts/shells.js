@@ -71,7 +71,10 @@ export const texts = {
   'shells.wanted': '{thick} {unit} would land on {target} {unit}',
   'shells.none': 'none fits',
   'shells.keep': 'Keep what goes where',
-  'shells.keep.typed': 'Choose a kind as stock to keep it.',
+  'shells.keep.typed': 'Put the pieces on record to keep this.',
+  'shells.typed':
+    'What is typed here is reckoned with, but belongs to no part. Put the pieces on record, then choose their kind as stock.',
+  'shells.typed.scan': 'Scan a blank label for them',
   'shells.kept': 'Kept: {n} places',
   'shells.set-says': 'Clearance {list} {unit}; wanted {least} to {most} {unit}{source}',
   'shells.set-says.aim': 'Clearance {list} {unit}; wanted {target} {unit}{source}',
