@@ -14,12 +14,10 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-import numpy as np
-import pypdfium2
 import pytest
-import zxingcpp
 from garage import DESK, Garage, camera_flags, film, phone, trust
 from journeys.hands import Hand
+from journeys.label_scene import printed_labels
 from playwright.sync_api import BrowserContext, Page, Playwright, expect, sync_playwright
 
 PASSES, BOLTS = 2, 6
@@ -37,14 +35,9 @@ def kill_browser(profile: Path) -> None:
 
 def label_film(pdf: Path, to: Path) -> str:
     """A film of the first printed label on a bench top; gives its code, read by another reader."""
-    page = pypdfium2.PdfDocument(pdf)[0].render(scale=200 / 72).to_numpy()[:, :, :3]
-    found = zxingcpp.read_barcodes(page, formats=zxingcpp.BarcodeFormat.QRCode)[0]
-    printed = page[: int(37 / 25.4 * 200), : int(70 / 25.4 * 200)]
-    still = np.full((720, 1280, 3), 96, np.uint8)
-    top, left = (720 - printed.shape[0]) // 2, (1280 - printed.shape[1]) // 2
-    still[top : top + printed.shape[0], left : left + printed.shape[1]] = printed
+    ((code, still),) = printed_labels(pdf, 1)
     film([still], to)
-    return found.text[-8:]
+    return code
 
 
 class Bench:
