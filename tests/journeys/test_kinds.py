@@ -1,6 +1,7 @@
 """Kinds: made from the ready list, changed, inspected with; the ready list is whole."""
 
 import json
+import re
 import subprocess
 from collections.abc import Callable
 from pathlib import Path
@@ -47,7 +48,8 @@ def test_a_kind_made_ready_and_changed_is_what_a_part_is_inspected_by(
     page.locator("summary", has_text="Stands upright?").click()
     page.get_by_label("Question", exact=True).fill("Stands straight?")
     act(page)
-    page.wait_for_url("**/kinds")
+    page.wait_for_url(re.compile("/kind/(?!new)"))
+    page.goto(f"{workshop.address}/kinds")
     page.get_by_role("link", name="Valve spring no part yet · 3 questions").click()
     expect(page.locator("summary", has_text="Stands straight?")).to_be_visible()
     kind = page.url.rsplit("/", 1)[1]
@@ -103,7 +105,8 @@ def test_a_limit_is_kept_with_its_source_and_nothing_else_is_written(open_bench:
     page.get_by_label("Least").fill("187,02")
     page.get_by_label("Source of the limits").fill("manual p. 4")
     act(page)
-    page.wait_for_url("**/kinds")
+    expect(page.locator(".act")).to_contain_text("Kept.")
+    assert page.url.endswith(f"/kind/{KIND}")
     said = page.evaluate(
         """async (id) => { const { openStore } = await import('/store/index.js');
         const kinds = await (await openStore()).allOf('kind');

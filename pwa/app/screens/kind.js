@@ -1,5 +1,5 @@
 /** One kind: what to look at, what to measure, why not, what it goes with; new ones start ready. */
-
+import { useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { lost } from '../../views/things.js';
 import { useDraft } from '../draft.js';
@@ -18,8 +18,15 @@ const BACK = { to: '/kinds', says: t('form.back') };
 /** @type {Record<string, any>} */
 const NOTHING = {};
 
+/** Once kept it stays here and shows what stands now. @param {any} props */
+export function screen(props) {
+  const [kept, setKept] = useState(0);
+  const anew = () => setKept((n) => n + 1);
+  return html`<${Kind} key=${kept} ...${props} kept=${kept} anew=${anew} />`;
+}
+
 /** @param {any} props */
-export function screen({ params, store, back }) {
+function Kind({ params, store, go, kept, anew }) {
   const { workshop } = useSlice(store, (s) => s.allOf('kind'), []);
   // Only what was typed lies in the draft: what another device changed meanwhile is not overwritten.
   const [draft, change, forget] = useDraft(store, `kind:${params.id}`, NOTHING);
@@ -33,26 +40,28 @@ export function screen({ params, store, back }) {
   const kinds = workshop
     .all('kind')
     .map((/** @type {any} */ one) => ({ id: one.id, name: value(one, 'name') ?? '' }));
-  return html`<${Edit} key=${params.id} ...${{ title, subject, kinds, store, back, draft, change, forget }} />`;
+  return html`<${Edit} key=${params.id} ...${{ title, subject, kinds, store, go, kept, anew, draft, change, forget }} />`;
 }
 
 /** @param {any} props */
-function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
+function Edit({ title, subject, kinds, store, go, kept, anew, draft, change, forget }) {
   const { keep, trouble } = useKeep(store);
   /** @type {Record<string, any>} */
   const shown = { ...shownFields(subject), ...draft };
   const fields = changes(subject, shown);
   const name = shown.name.trim();
   const act = async () => {
-    const entry = { heading: 'kind', about: subject?.id ?? freshId(), body: { fields } };
+    const about = subject?.id ?? freshId();
+    const entry = { heading: 'kind', about, body: { fields } };
     if (!(await keep([entry]))) return false;
     await forget();
     feedback('kept');
     say(t('form.kept', { name }));
-    back('/kinds');
+    if (subject) anew();
+    else go(`/kind/${about}`, { replace: true });
     return true;
   };
-  const why = whyNot(name, fields, shown);
+  const why = whyNot(name, fields, shown, kept);
   return html`<${Page} title=${title} back=${BACK} quiet><div class="left form">
     <h1 tabindex="-1">${title}</h1>
     ${subject && html`<${Key} href=${`/set/new?kind=${encodeURIComponent(subject.id)}`} icon="i-set-of" label=${t('kind.set')} /><${OnShelf} store=${store} kind=${subject.id} /><${Key} href=${`/history/kind/${subject.id}`} icon="i-history" label=${t('way.history')} />`}
@@ -62,9 +71,9 @@ function Edit({ title, subject, kinds, store, back, draft, change, forget }) {
   </div>${trouble}</${Page}>`;
 }
 
-/** @param {string} name @param {Record<string, any>} fields @param {Record<string, any>} shown */
-function whyNot(name, fields, shown) {
+/** @param {string} name @param {Record<string, any>} fields @param {Record<string, any>} shown @param {number} kept how often it was kept here */
+function whyNot(name, fields, shown, kept) {
   if (!name) return t('form.wants-name');
   if (!limitsHold(shown.measures)) return t('kind.wants-number');
-  return Object.keys(fields).length ? undefined : t('edit.nothing');
+  return Object.keys(fields).length ? undefined : t(kept ? 'kept' : 'edit.nothing');
 }
