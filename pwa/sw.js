@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'f2413cad0055';
+const VERSION = 'fd35afea796d';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -243,6 +243,7 @@ const SCREEN_FILES = [
   '/app/inspect/read.js',
   '/app/inspect/readings.js',
   '/app/inspect/says.js',
+  '/app/inspect/sign.js',
   '/app/inspect/take_photo.js',
   '/app/instruments/edit.js',
   '/app/instruments/fields.js',

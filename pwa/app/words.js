@@ -17,6 +17,11 @@ export const natural = (one, other) => one.localeCompare(other, 'en', { numeric:
 /** Things in the order of their names. @param {{name?: string | null}} one @param {{name?: string | null}} other */
 export const byName = (one, other) => natural(one.name ?? '', other.name ?? '');
 
+const both = new Intl.ListFormat('en-GB');
+
+/** "Bore, shaft and gap". @param {string[]} names */
+export const inWords = (names) => both.format(names);
+
 /** From so many numbers in a row on, only the first and the last are named. */
 const RUN = 3;
 

@@ -71,7 +71,8 @@ def test_a_form_holds_back_what_does_not_go_together_and_says_what_to_do(phone: 
     phone.open("/instrument/new")
     page = phone.page
     page.get_by_label("Name").fill("Gauge")
-    page.get_by_label("Least").fill("75")
+    expect(page.locator("main")).to_contain_text("The smallest and the largest it reads.")
+    page.get_by_label("Least, mm").fill("75")
     page.get_by_label("Most").fill("50")
     expect(page.locator(".act")).to_contain_text("The least is above the most.")
     expect(page.locator(".act")).to_be_disabled()

@@ -189,6 +189,7 @@ def test_a_kept_note_is_said_once_and_politely(phone: DemoPhone, places: dict[st
     phone.page.get_by_role("button", name="Keep the note").click()
     phone.page.get_by_text("The dowel is a loose fit.").wait_for()
     assert phone.page.evaluate("window.said") == [["polite", "Kept."]]
+    assert phone.page.get_by_text("The note is kept.").is_visible()
 
 
 @pytest.mark.parametrize("screen", ["tonight", "find", "settings", "holder", "sync"])

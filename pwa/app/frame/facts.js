@@ -20,8 +20,8 @@ export function placeWords(place) {
 export const Fact = ({ says, name, rest }) =>
   html`<div><dt>${says}</dt><dd><b>${typeof name === 'string' ? capital(name) : name}</b>${' '}${rest && html`<span class="soft">${rest}</span>`}</dd></div>`;
 
-/** The word before a place: in a bag, on a shelf, gone to. @param {any} place */
-const placeSays = (place) => t(place.gone ? 'fact.gone' : 'fact.lies');
+/** The word before a place: it lies in a bag; words as "at X" or "back from X" stand by themselves. @param {any} place */
+const placeSays = (place) => t(place.name && !place.gone ? 'fact.lies' : 'fact.where');
 
 /** Rows for every place that stands. @param {{lies: any[]}} props */
 export function Places({ lies }) {

@@ -59,7 +59,7 @@ export function GridPlan({ layout, start, count }) {
   const places = Array.from({ length: layout.columns * layout.rows }, (_, n) => n);
   const printed = Math.min(count, Math.max(0, places.length - start + 1));
   const used = (/** @type {number} */ n) => n < start - 1 || n >= start - 1 + count;
-  return html`<svg class="grid-plan also" viewBox=${`0 0 ${layout.page_width} ${layout.page_height}`} role="img" aria-label=${t('labels.plan', { used: start - 1, n: printed })}>
+  return html`<svg class="grid-plan also" viewBox=${`0 0 ${layout.page_width} ${layout.page_height}`} role="img" aria-label=${t('labels.plan', { n: start - 1, printed })}>
     ${places.map(
       (
         n,

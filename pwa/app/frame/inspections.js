@@ -2,6 +2,7 @@
 import { day } from '../dates.js';
 import { hasIcon, Icon } from '../icons.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 import { html } from './html.js';
 import { madeSays, makerOf } from './maker.js';
 import { Shots } from './photo.js';
@@ -36,7 +37,7 @@ const bare = (asks) => asks.replace(/[.?]+$/, '');
 /** @param {{one: any, criteria: any[], readings: any}} props */
 function Words({ one, criteria, readings }) {
   const wrong = bad(one, criteria);
-  const said = [one.reason, one.note].filter(Boolean).join('. ');
+  const said = capital([one.reason, one.note].filter(Boolean).join('. '));
   return html`${said && html`<p>${said}</p>`}${readings}
     ${wrong.length > 0 && html`<p>${t('inspection.not-good', { what: wrong.map(bare).join('; ') })}</p>`}
     ${!said && wrong.length === 0 && html`<p class="soft">${t('inspection.plain')}</p>`}`;

@@ -117,7 +117,7 @@ export function JointCard({ joint }) {
   const valued = joint.passes.some((/** @type {any} */ pass) => pass.values.length > 0);
   const size = [joint.thread, joint.lubricant].filter(Boolean).join(', ');
   return html`<article class="sheet joint"><h3>${joint.name}</h3>
-    <p class="state">${t('card.size', { count: joint.count, size: size || t('card.noun.many') })}</p>
+    <p class="state">${t('card.size', { count: joint.count, size: size || t(joint.count === 1 ? 'card.noun' : 'card.noun.many') })}</p>
     ${joint.passes.length > 0 && html`<ol class="values">${joint.passes.map((/** @type {any} */ pass) => html`<${Pass} key=${pass.id} pass=${pass} />`)}</ol>`}
     <p class="how">${howWords(joint)}</p><${Told} joint=${joint} />
     ${valued ? html`<${Source} text=${joint.source} />` : html`<p class="how">${t('card.no-value')}</p>`}

@@ -7,8 +7,8 @@ import { html } from './html.js';
 import { Sheet } from './sheet.js';
 import { useStore } from './store.js';
 
-/** @param {{about: string, onClose: () => void}} props */
-export function NoteSheet({ about, onClose }) {
+/** @param {{about: string, onClose: () => void, onKept: () => void}} props */
+export function NoteSheet({ about, onClose, onKept }) {
   const store = useStore();
   const name = `note:${about}`;
   const [text, setText] = useState('');
@@ -24,7 +24,7 @@ export function NoteSheet({ about, onClose }) {
     const kept = await keepAll(store, [{ heading: 'note', about, body: { text: text.trim() } }]);
     if (kept === false) return false;
     store.setDraft(name, null);
-    onClose();
+    onKept();
     return true;
   };
   return html`<${Sheet} title=${t('way.note')} onClose=${onClose}><div class="form">

@@ -2,6 +2,7 @@
 import { day } from '../dates.js';
 import { Icon } from '../icons.js';
 import { t } from '../texts/index.js';
+import { capital } from '../words.js';
 import { LostLines } from './before.js';
 import { html } from './html.js';
 import { StrikeLink, Struck } from './inspections.js';
@@ -16,7 +17,7 @@ function words(note) {
     return [t('note.purchase'), plain(body.price), body.seller, body.says]
       .filter(Boolean)
       .join(', ');
-  if (heading === 'reading') return `${plain(body.of)}: ${plain(body.value)}`;
+  if (heading === 'reading') return capital(`${plain(body.of)}: ${plain(body.value)}`);
   return note.text || t('photo');
 }
 

@@ -39,9 +39,11 @@ export function PhotoKey({ about }) {
 
 /** @param {{about: string}} props */
 export function NoteKey({ about }) {
-  const [open, setOpen] = useState(false);
-  return html`<${Key} icon="i-note" label=${t('way.note')} onPress=${() => setOpen(true)} />
-    ${open && html`<${NoteSheet} about=${about} onClose=${() => setOpen(false)} />`}`;
+  const [now, setNow] = useState('');
+  const to = (/** @type {string} */ word) => () => setNow(word);
+  return html`<${Key} icon="i-note" label=${t('way.note')} onPress=${to('writing')} />
+    ${now === 'kept' && html`<p class="tell wide">${t('note.kept')}</p>`}
+    ${now === 'writing' && html`<${NoteSheet} about=${about} onClose=${to('')} onKept=${to('kept')} />`}`;
 }
 
 /** @param {{href: string, icon: string, label: string}} props */

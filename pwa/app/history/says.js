@@ -4,6 +4,7 @@ import { nameOfOther, ownDevice } from '../device_names.js';
 import { t } from '../texts/index.js';
 import '../texts/history.js';
 import { local } from '../values.js';
+import { capital } from '../words.js';
 
 const MOST_DIGITS = 6;
 
@@ -29,7 +30,7 @@ export function headSays(line) {
   if (line.heading === 'sent') return t('history.sent', { to: line.to ?? '' });
   if (line.heading === 'returned')
     return t(verdict ? 'history.returned.verdict' : 'history.returned', { verdict });
-  if (line.heading === 'reading') return line.readings[0]?.name ?? t('history.reading');
+  if (line.heading === 'reading') return capital(line.readings[0]?.name ?? t('history.reading'));
   return verdict || t('history.looked');
 }
 

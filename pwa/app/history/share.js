@@ -63,7 +63,7 @@ export const Counts = ({ counts }) =>
 export function Groups({ rows, title, to, icon, none }) {
   if (!rows.length) return null;
   return html`<div class="sect"><h2>${title}</h2></div><ul class="sheet">${rows.map((row) => {
-    const name = row.plural ?? row.name ?? t('record.nameless');
+    const name = (row.pieces === 1 ? row.name : row.plural) ?? row.name ?? t('record.nameless');
     return row.id
       ? html`<li key=${row.id}><${Row} href=${`/history/${to}/${row.id}`} icon=${icon} name=${name} says=${shortSays(row)} figure=${row.pieces} /></li>`
       : html`<li key="none" class="row"><${Icon} name=${icon} /><span class="says"><b>${none}</b><span class="soft">${shortSays(row)}</span></span><span class="fig">${row.pieces}</span></li>`;

@@ -30,14 +30,14 @@ export function WrenchFields({ shown, set }) {
 /** @param {FieldsProps} props */
 export function InstrumentFields({ shown, set }) {
   const { sort = '', quantity = '', unit = '' } = shown;
-  const number = (/** @type {string} */ name) =>
-    html`<${Numeric} ...${{ shown, set, name }} label=${t(`instrument.${name}`)} />`;
+  const number = (/** @type {string} */ name, of = '') =>
+    html`<${Numeric} ...${{ shown, set, name }} label=${t(`instrument.${name}`) + of} />`;
   const sorts = Object.keys(SORTS).concat(sort && !SORTS[sort] ? [sort] : []);
   return html`<${Chips} label=${t('wrench.sort')} value=${sort} onChange=${set('sort')} words=${sorts.map((one) => ({ value: one, says: sortSays({ heading: 'instrument', sort: one }) }))} />
     <${TextField} id="name" label=${t('form.name')} value=${shown.name} onChange=${set('name')} />
     <${Chips} label=${t('instrument.quantity')} value=${quantity} onChange=${set('quantity')} words=${QUANTITIES.map((one) => ({ value: one, says: t(`quantity.${one}`) }))} />
     <${Chips} label=${t('wrench.unit')} value=${unit} onChange=${set('unit')} words=${asWords(unitsOf(quantity))} />
-    <div class="in-row">${number('least')}${number('most')}</div>${number('resolution')}
+    <div class="in-row">${number('least', `, ${unit}`)}${number('most', `, ${unit}`)}</div><p class="hint">${t('instrument.range.hint')}</p>${number('resolution', `, ${unit}`)}
     ${number('deviation')}${number('uncertainty')}<p class="hint">${t('instrument.sure.hint', { unit })}</p>`;
 }
 

@@ -8,7 +8,7 @@ import { Act, Caution, html, Icon, Key, Source } from '../frame/index.js';
 import { lubricantSays } from '../lubricants.js';
 import { t } from '../texts/index.js';
 import { inSentence } from '../words.js';
-import { capital, passSays, written } from './figures.js';
+import { capital, countSays, passSays, written } from './figures.js';
 import { RunFrame, RunTitle } from './frame.js';
 import { adapterSays } from './setting_now.js';
 
@@ -21,7 +21,7 @@ export function Begin(props) {
   const [box, seen, show] = useSeen([view.id, view.held.length]);
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave} className="before">
     <div class="scroller"><section class="view begin" ref=${box}>
-      <${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
+      <${RunTitle} name=${view.name} right=${countSays(view)} />
       ${view.loosened?.all && html`<p class="tell">${loosenedSays(view.loosened)}</p>`}
       <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} next=${view.programme.sequence[0]} />
       <${Values} view=${view} />
@@ -82,9 +82,7 @@ function showWhy() {
 /** @param {any} view */
 function words(view) {
   const hand = view.passes[0]?.how === 'hand';
-  const second = hand
-    ? t('begin.act.then', { count: view.count, plural: view.plural ?? t('noun.more') })
-    : undefined;
+  const second = hand ? t('begin.act.then', { many: countSays(view) }) : undefined;
   return { label: t('begin.act'), second };
 }
 

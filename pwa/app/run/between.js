@@ -5,7 +5,7 @@ import { JointDrawing } from '../drawing/joint_drawing.js';
 import { Act, html, Icon, Key, Source } from '../frame/index.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
-import { figures, listed, local, passNumber, written } from './figures.js';
+import { countSays, figures, listed, local, passNumber, written } from './figures.js';
 import { RunFrame, RunTitle, RunView } from './frame.js';
 import { settingNow } from './setting_now.js';
 
@@ -39,8 +39,8 @@ const asOf = (view, pass) =>
 
 /** @param {any} pass @param {number} number */
 function doneSays(pass, number) {
-  if (pass.how === 'hand') return t('run.hand-done', { of: pass.of });
-  if (pass.how === 'back-off') return t('run.back-off-done', { of: pass.of });
+  if (pass.how === 'hand') return t('run.hand-done', { n: pass.of });
+  if (pass.how === 'back-off') return t('run.back-off-done', { n: pass.of });
   return t('run.pass-done', { pass: number, done: pass.done, of: pass.of });
 }
 
@@ -81,7 +81,7 @@ export function JointDone({ view, casting, unit, leave }) {
   const { overruled } = view.run ?? {};
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
     <${RunView} view=${view} casting=${casting} unit=${unit} />
-    <section class="pass-done"><h2>${t('run.done', { of: view.count })}</h2>
+    <section class="pass-done"><h2>${t('run.done', { n: view.count })}</h2>
       ${overruled && html`<p class="tell">${t('run.done.overruled', { reason: overruled })}</p>`}
       ${view.programme.retorque && html`<p>${t('run.retorque', { says: view.programme.retorque })}</p>`}
       ${view.applied && html`<p class="soft">${appliedSays(view.applied)}</p>`}
@@ -95,7 +95,7 @@ export function JointDone({ view, casting, unit, leave }) {
 /** @param {any} props */
 export function NoValue({ view, casting, leave, go }) {
   return html`<${RunFrame} title=${view.name} demo=${view.invented} leave=${leave}>
-    <section class="view"><${RunTitle} name=${view.name} right=${`${view.count} ${view.plural ?? ''}`} />
+    <section class="view"><${RunTitle} name=${view.name} right=${countSays(view)} />
       <${JointDrawing} fasteners=${view.fasteners} pattern=${view.pattern} casting=${casting} noun=${view.noun} />
     </section>
     <section class="asked"><${Icon} name="i-book" /><h2>${t('run.no-value')}</h2></section>

@@ -54,7 +54,7 @@ function WordFigure({ view, fastener, pass }) {
   return html`<section class="pull" data-length="hand">
     <div class="big">${t(hand ? 'run.by-hand' : 'run.back-off')}</div>
     <div class="side"><${Who} view=${view} fastener=${fastener} />
-      <div>${!hand && html`<p class="grouped">${t('run.back-off.all', { of: view.count })}</p>`}
+      <div>${!hand && html`<p class="grouped">${t('run.back-off.all', { n: view.count })}</p>`}
       ${fastener.note && html`<p class="own-note">${fastener.note}</p>`}</div></div>
   </section>`;
 }

@@ -2,6 +2,9 @@
 
 import { shown } from '../../trade/units.js';
 import { t, unitWords } from '../texts/index.js';
+import { capital } from '../words.js';
+
+export { capital };
 
 /**
  * @typedef {{value: string, unit: string}} Measured
@@ -59,8 +62,9 @@ export function lengthOf(text) {
   return text.length === 4 ? '4' : text.length === 5 ? '5' : '6';
 }
 
-/** @param {string} word */
-export const capital = (word) => word.slice(0, 1).toUpperCase() + word.slice(1);
+/** @param {{count: number, noun: string | null, plural: string | null}} joint "14 head bolts", "1 head bolt" */
+export const countSays = ({ count, noun, plural }) =>
+  t('noun.count', { n: count, noun: noun ?? t('noun.one'), plural: plural ?? t('noun.more') });
 
 /** @param {{noun: string | null}} joint @param {number} number "bolt 9" */
 export const named = (joint, number) => `${joint.noun ?? t('noun.one')} ${number}`;

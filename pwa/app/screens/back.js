@@ -15,6 +15,7 @@ import { backEntries } from '../shelf/entries.js';
 import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
+import { capital } from '../words.js';
 
 /** Nothing said, nothing read. @type {{note: string, readings: any[], measuring: string, typed: string, unit: string}} */
 const NOTHING = { note: '', readings: [], measuring: '', typed: '', unit: '' };
@@ -49,7 +50,7 @@ export function screen({ params, store, go }) {
   const facts = { draft, change, tools };
   if (measure) return html`<${Measuring} ...${{ measure, name, kind, ...facts }} />`;
   return html`<${Page} title=${title} back=${HOME} quiet><div class="left form"><div class="id"><h1 tabindex="-1">${title}</h1></div>
-    ${sent.map((one) => html`<p key=${one.id}>${outSays(one)}</p>`)}
+    ${sent.map((one) => html`<p key=${one.id}>${capital(outSays(one))}</p>`)}
     <${TextField} id="back-note" area label=${t('back.note')} value=${draft.note} onChange=${(/** @type {string} */ note) => change({ note })} />
     ${measures.length > 0 && html`<section class="stack"><h2>${t('back.readings')}</h2><p class="soft">${t('form.optional')}</p><${Measures} measures=${measures} ...${facts} read=${change} /></section>`}
     <${Dock}><${Act} confirm onPress=${act} label=${t('back.act')} second=${t('back.then')} /></${Dock}></div>${trouble}</${Page}>`;

@@ -10,7 +10,7 @@ import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
 import { FormMark, formIcon, HolderWays } from '../frame/ways.js';
 import { t } from '../texts/index.js';
-import { inSentence } from '../words.js';
+import { capital, inSentence } from '../words.js';
 
 /** The mark before a row, and before one part of it. @param {any} row */
 function iconOf(row) {
@@ -69,11 +69,16 @@ function Rows({ rows }) {
   )}</ul>`;
 }
 
+/** Where it went: into something, or away in words of their own. @param {any} one */
+function aim({ gone, to_name: to, where, made }) {
+  const inside = to && !gone;
+  const place = gone || to || where || t('place.unknown');
+  return t(inside ? 'left.to' : 'left.gone', { place, day: day(made) });
+}
+
 /** @param {{holder: any}} props */
 function Left({ holder }) {
   if (holder.lately.length === 0) return null;
-  const aim = (/** @type {any} */ one) =>
-    t('left.to', { place: one.gone || one.to_name || t('place.unknown'), day: day(one.made) });
   return html`<div class="sect"><h2>${t('holder.left')}</h2></div><ul class="sheet">${holder.lately.map(
     (/** @type {any} */ one) =>
       html`<li key=${one.id}><${Row} href=${`/part/${one.id}`} icon="i-move" name=${one.name} says=${aim(one)} /></li>`,
@@ -111,7 +116,7 @@ function Head({ holder }) {
     counts.holders > 0 ? t('holder.holders', { n: counts.holders }) : '',
     counts.gone > 0 ? t('count.more-gone', { n: counts.gone }) : '',
   ];
-  return html`<section class="id"><h1 tabindex="-1">${holder.name || t('record.nameless')}</h1><p class="where">${where || t('place.unknown')}</p>
+  return html`<section class="id"><h1 tabindex="-1">${holder.name || t('record.nameless')}</h1><p class="where">${capital(where || t('place.unknown'))}</p>
     <div class="about"><p class="verdict small"><${FormMark} form=${holder.form} /><span>${count.filter(Boolean).join(', ')}</span></p>
     ${holder.codes[0] && html`<${Code} code=${holder.codes[0]} />`}</div></section>`;
 }

@@ -43,7 +43,7 @@ export function screen({ params, store, back }) {
     const after = standing(subject, 'place').map((fact) => fact.id);
     if (!(await keep([{ heading: 'place', about: params.id, after, body }]))) return false;
     feedback('kept');
-    say(t('move.kept', { name, place }));
+    say(t(body.gone ? 'move.kept.gone' : 'move.kept', { name, place }));
     back(home);
     return true;
   };
@@ -68,11 +68,11 @@ const readOf = (id) => async (store) => {
 
 /** @param {any} workshop @param {any} subject */
 function liesIn(workshop, subject) {
-  const fact = standing(subject, 'place')[0];
-  if (!fact) return null;
-  return (
-    value(workshop.subject(fact.body.in ?? ''), 'name') ?? fact.body.where ?? fact.body.gone ?? null
-  );
+  const body = standing(subject, 'place')[0]?.body ?? {};
+  const inside = value(workshop.subject(body.in ?? ''), 'name');
+  if (inside) return t('move.now', { place: inside });
+  const place = body.gone ?? body.where;
+  return place ? t('move.now.gone', { place }) : t('move.nowhere');
 }
 
 /** @param {any} props */
@@ -89,7 +89,7 @@ function ByScan({ store, name, id, put, way, lies, home }) {
   const bin = found && !found.wrong ? found.things[0] : null;
   const top = html`<${DemoLine} /><${Top} back=${{ to: home, says: t('form.back') }} />`;
   return html`<${Scanner} onCodes=${hear} title=${t('move.title', { name })} hint=${t('move.scan')} found=${Boolean(bin)} top=${top}>
-    <div class="sheet hit"><div class="about"><${Icon} name="i-move" /><span><b>${t('move.title', { name })}</b>${lies ? t('move.now', { place: lies }) : t('move.nowhere')}</span></div>
+    <div class="sheet hit"><div class="about"><${Icon} name="i-move" /><span><b>${t('move.title', { name })}</b>${lies}</span></div>
       ${found?.wrong && html`<p class="tell" role="status">${found.wrong}</p>`}
       <${Key} label=${t('move.choose')} onPress=${() => way('hand')} />
       ${bin && html`<${Act} confirm onPress=${() => put({ in: bin.id }, bin.name)} label=${t('move.put', { name: bin.name })} />`}</div></${Scanner}>`;
@@ -118,7 +118,7 @@ function ByHand({ name, id, put, rows, way, lies, home }) {
       ? t('move.gone.act', { where: gone })
       : t('bind.none');
   return html`<${Page} title=${t('move.title', { name })} back=${{ to: home, says: t('form.back') }} quiet><div class="left form">
-    <h1 tabindex="-1">${t('move.title', { name })}</h1><p class="soft">${lies ? t('move.now', { place: lies }) : t('move.nowhere')}</p>
+    <h1 tabindex="-1">${t('move.title', { name })}</h1><p class="soft">${lies}</p>
     <${PartFinder} id="holder" label=${t('move.find')} rows=${rows} has=${[holder, id]} heading="holder" pick=${(
       /** @type {string} */ one,
     ) => {

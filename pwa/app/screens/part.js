@@ -14,7 +14,7 @@ import { PartWays } from '../frame/ways.js';
 import { Readings } from '../inspect/read.js';
 import { CameBack } from '../shelf/came_back.js';
 import { t } from '../texts/index.js';
-import { inSentence } from '../words.js';
+import { capital, inSentence } from '../words.js';
 
 /** @param {any} part @param {any} next */
 function actWords(part, next) {
@@ -70,7 +70,7 @@ function whereWords(part) {
 /** @param {{part: any}} props */
 function Head({ part }) {
   const given = part.verdict.standing[0];
-  return html`<section class="id"><h1 tabindex="-1">${part.name || t('record.nameless')}</h1><p class="where">${whereWords(part)}</p>
+  return html`<section class="id"><h1 tabindex="-1">${part.name || t('record.nameless')}</h1><p class="where">${capital(whereWords(part))}</p>
     <div class="about"><${Verdict} verdict=${part.verdict.ask ? 'ask' : part.verdict.word} day=${given && !part.verdict.ask ? day(given.made) : ''} />
     ${part.codes[0] && html`<${Code} code=${part.codes[0]} />`}</div></section>`;
 }
@@ -84,7 +84,7 @@ function Facts({ part }) {
   );
   return html`<dl class="sheet facts">
     ${(from.name || from.text) && html`<${Fact} says=${t('fact.from')} name=${from.name || from.text} rest=${from.name ? from.text : ''} />`}
-    ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.lies')} name=${t('place.unknown')} />`}
+    ${lies.length > 0 ? html`<${Places} lies=${lies} />` : html`<${Fact} says=${t('fact.where')} name=${t('place.unknown')} />`}
     <${Away} away=${part.away} />
     ${part.own_place && html`<${Fact} says=${t('fact.own')} name=${part.own_place} />`}
     ${part.for.place && html`<${Fact} says=${t('fact.for')} name=${part.for.place} rest=${part.for.name} />`}${fitting}

@@ -16,6 +16,7 @@ import { moreSays, spareSays } from '../shelf/says.js';
 import { useWholeShelf } from '../shelf/whole.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
+import { capital } from '../words.js';
 
 const BACK = { to: '/more', says: t('form.back') };
 
@@ -159,7 +160,7 @@ function Spare({ row, builds, keep }) {
   return html`<li><${Row} icon=${iconOf(row.verdict)} name=${row.name || t('record.nameless')} says=${spareSays(row)} figure=${row.quantity} onPress=${() => setOpen(!open)} />
     ${
       open &&
-      html`<div class="stack"><p>${moreSays(row)}</p><div class="chips">
+      html`<div class="stack"><p>${capital(moreSays(row))}</p><div class="chips">
       ${others.map((/** @type {any} */ one) => html`<${Key} key=${one.id} className="press" label=${t('shelf.use', { build: one.name })} onPress=${() => use(one)} />`)}
       <${Key} className="press" href=${`/part/${row.id}`} icon="i-part" label=${t('shelf.open')} /></div>
       ${builds.length === 0 && html`<p class="soft">${t('shelf.no-build')}</p>`}</div>`

@@ -128,7 +128,7 @@ function loosen(view, id) {
   const number = one?.number ?? 0;
   return {
     title: all
-      ? t('loosen.title.all', { of: view.count })
+      ? t('loosen.title.all', { n: view.count })
       : t('loosen.title', { name: named(view, number) }),
     says: t('loosen.says'),
     chips: words(['gasket', 'order', 'value', 'part', 'mistake']),

@@ -59,7 +59,10 @@ export const texts = {
   'labels.grid.top': 'Top margin, mm',
   'labels.grid.pitch_x': 'Step across, mm',
   'labels.grid.pitch_y': 'Step down, mm',
-  'labels.plan': 'The first page: {used} places left empty, {n} printed',
+  'labels.plan': {
+    one: 'The first page: {n} place left empty, {printed} printed',
+    other: 'The first page: {n} places left empty, {printed} printed',
+  },
   'labels.act': { one: 'Make {n} label', other: 'Make {n} labels' },
   'labels.act.second': 'a PDF to print',
   'labels.making': 'Drawing the labels.',

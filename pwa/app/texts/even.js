@@ -12,13 +12,13 @@ export const texts = {
   'even.from.free': 'Those in no set',
   'even.measure': 'Which weight of the {kind}',
   'even.count': 'How many places',
-  'even.taken': 'The {count} of {n} {kind} closest in weight are taken.',
+  'even.taken': 'Taken: the {count} of {n} {kind} closest in weight.',
   'even.off': {
     one: '{n} of the {kind} is not weighed or may not be used.',
     other: '{n} of the {kind} are not weighed or may not be used.',
   },
   'even.keeps': {
-    one: 'The set {name} keeps its other {n}; those used become a new set.',
+    one: 'The set {name} keeps its other one; those used become a new set.',
     other: 'The set {name} keeps its other {n}; those used become a new set.',
   },
   'even.span': 'The totals span {span} {unit}: {low} to {high} {unit}.',
@@ -37,7 +37,7 @@ export const texts = {
   'even.keep-together': 'Keep these together',
   'even.let-go': 'Let them go',
   'even.act': 'Keep these places',
-  'even.kept': 'Kept: {n} places',
+  'even.kept': { one: 'Kept: {n} place', other: 'Kept: {n} places' },
   'even.set-says': '{kinds} together: {says}',
   'even.note': 'Put at place {place} for even weights, not at its own place {own}: {why}',
 };

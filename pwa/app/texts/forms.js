@@ -2,6 +2,7 @@
 export const texts = {
   'noun.one': 'fastener',
   'noun.more': 'fasteners',
+  'noun.count': { one: '{n} {noun}', other: '{n} {plural}' },
   'form.back': 'Back',
   'form.keep': 'Keep',
   'form.kept': 'Kept: {name}.',
@@ -137,6 +138,7 @@ export const texts = {
 
   'move.title': 'Move {name}',
   'move.now': 'Lies in {place}.',
+  'move.now.gone': 'Now {place}.',
   'move.nowhere': 'Lies nowhere yet.',
   'move.scan': 'Now the bin it goes to',
   'move.choose': 'Choose a holder',
@@ -152,4 +154,5 @@ export const texts = {
   'move.gone.act': 'Keep: {where}',
   'move.where': 'Where in it',
   'move.kept': '{name} lies in {place}.',
+  'move.kept.gone': '{name}: {place}.',
 };

@@ -1,4 +1,6 @@
 /** All words of the page in one place, by key; another language is another set of these files. */
+
+import { capital } from '../words.js';
 import { texts as desk } from './desk.js';
 import { texts as edit } from './edit.js';
 import { texts as errors } from './errors.js';
@@ -65,6 +67,9 @@ function formOf(text, facts) {
 /** @param {any} fact */
 const shown = (fact) => (typeof fact === 'number' ? figure.format(fact) : String(fact ?? ''));
 
+/** What begins with a name that its owner may write small: pushrod 3, head bolts. */
+const BEGINS_WITH_NAME = /^\{(?:name|parts|kinds|what)\}/;
+
 /**
  * The text of a key with its facts filled in; `{n}` decides between one and other.
  * @param {string} key
@@ -74,7 +79,9 @@ const shown = (fact) => (typeof fact === 'number' ? figure.format(fact) : String
 export function t(key, facts = {}) {
   const text = all[key];
   if (text === undefined) return key;
-  return formOf(text, facts).replace(/\{(\w+)\}/g, (_, name) => shown(facts[name]));
+  const form = formOf(text, facts);
+  const said = form.replace(/\{(\w+)\}/g, (_, name) => shown(facts[name]));
+  return BEGINS_WITH_NAME.test(form) ? capital(said) : said;
 }
 
 /** A unit as it is spoken: "pound-feet". @param {string | null | undefined} unit */

@@ -83,6 +83,7 @@ export const texts = {
   'instrument.quantity': 'What it measures',
   'instrument.least': 'Least',
   'instrument.most': 'Most',
+  'instrument.range.hint': 'The smallest and the largest it reads.',
   'instrument.resolution': 'Reads to',
   'instrument.deviation': 'Permitted deviation ±',
   'instrument.uncertainty': 'Uncertainty ±',

@@ -12,7 +12,7 @@ export const texts = {
   'photo.further': 'Further away',
   'photo.whole': 'Whole picture',
   'photo.times': '{n} ×',
-  'photo.times.spoken': 'Drawn {n} times as large.',
+  'photo.times.spoken': { one: 'Drawn whole.', other: 'Drawn {n} times as large.' },
   'photo.side.good': 'Good',
   'photo.side.bad': 'Not good',
   'photo.example': '{side}: {asks}',

@@ -49,7 +49,7 @@ export const texts = {
   'onward.says': '{numbers} stays open. {pass} is left as it is.',
   'onward.act': 'Next pass',
   'loosen.title': 'Loosen {name}',
-  'loosen.title.all': 'Loosen all {of}',
+  'loosen.title.all': { one: 'Loosen it', other: 'Loosen all {n}' },
   'loosen.says': 'Its pulls are void from now on. They stay readable.',
   'loosen.act': 'Loosen {number}',
   'loosen.act.all': 'Loosen all',

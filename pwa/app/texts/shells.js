@@ -75,7 +75,7 @@ export const texts = {
   'shells.typed':
     'What is typed here is reckoned with, but belongs to no part. Put the pieces on record, then choose their kind as stock.',
   'shells.typed.scan': 'Scan a blank label for them',
-  'shells.kept': 'Kept: {n} places',
+  'shells.kept': { one: 'Kept: {n} place', other: 'Kept: {n} places' },
   'shells.set-says': 'Clearance {list} {unit}; wanted {least} to {most} {unit}{source}',
   'shells.set-says.aim': 'Clearance {list} {unit}; wanted {target} {unit}{source}',
   'shells.set-says.one': '{place} {clearance}',

@@ -83,7 +83,7 @@ export const texts = {
 
   'work.bring': 'How many to bring',
   'work.bring.says': 'So that enough used ones turn out good, and what they cost.',
-  'work.bring.drawn': 'A column for each number brought: {n} give a chance of {chance}.',
+  'work.bring.drawn': 'A column for each number brought; with {n} the chance is {chance}.',
   'ask.needed': 'Good ones needed',
   'ask.inspected': 'Inspected so far',
   'ask.rejected': 'Rejected of those',
@@ -103,7 +103,7 @@ export const texts = {
 
   'work.set': 'Set',
   'work.set.says': 'The best so many of typed numbers, what they span, and the next best spare.',
-  'work.set.drawn': 'Each piece as a dot by its size; {n} are chosen. They span {spread}.',
+  'work.set.drawn': 'Each piece as a dot by its size. Chosen: {n}, spanning {spread}.',
   'work.rows.piece': 'Pieces',
   'work.rows.piece.hint': 'In the order they lie there. The result names them by these numbers.',
   'ask.choose': 'How many go together',

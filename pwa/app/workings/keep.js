@@ -17,7 +17,7 @@ import { keepAll } from '../keeping.js';
 import { Press } from '../press.js';
 import { local } from '../run/figures.js';
 import { t } from '../texts/index.js';
-import { inSentence } from '../words.js';
+import { inSentence, inWords } from '../words.js';
 import { noteText } from './note.js';
 import { lineText, nameOf } from './told.js';
 import { askSays } from './words.js';
@@ -43,7 +43,7 @@ function second(outcome, working) {
     const shown = both ? [first, next] : [first];
     return shown.map((line) => `${nameOf(working, line)} ${lineText(line)}`).join(', ');
   }
-  const what = outcome.wanted.map((name) => inSentence(askSays(working, name))).join(', ');
+  const what = inWords(outcome.wanted.map((name) => inSentence(askSays(working, name))));
   return what ? t('work.wanted', { what }) : t('work.trouble');
 }
 
