@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'fd35afea796d';
+const VERSION = '9f56558fedc8';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -243,7 +243,6 @@ const SCREEN_FILES = [
   '/app/inspect/read.js',
   '/app/inspect/readings.js',
   '/app/inspect/says.js',
-  '/app/inspect/sign.js',
   '/app/inspect/take_photo.js',
   '/app/instruments/edit.js',
   '/app/instruments/fields.js',
