@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '9f56558fedc8';
+const VERSION = '97681151ede2';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -243,6 +243,7 @@ const SCREEN_FILES = [
   '/app/inspect/read.js',
   '/app/inspect/readings.js',
   '/app/inspect/says.js',
+  '/app/inspect/sign.js',
   '/app/inspect/take_photo.js',
   '/app/instruments/edit.js',
   '/app/instruments/fields.js',

@@ -69,7 +69,7 @@ def reading(measure: str, value: str, unit: str = "mm", **more: str) -> dict[str
 
 
 def read_already() -> list[dict[str, Any]]:
-    """The first pushrod, inspected twice; the first time it was read wrong and struck out."""
+    """The first pushrod, read wrong, struck out, read again; the fifth, used though too short."""
     tube = [
         reading("m2", value, position=position, direction=direction, instrument=MICROMETER)
         for position, direction, value in (
@@ -89,4 +89,8 @@ def read_already() -> list[dict[str, Any]]:
         }},
         {"heading": "verdict", "about": rod(1),
          "body": {"verdict": "spare", "reason": "worn, but good", "inspection": looked}},
+        {"heading": "inspection", "about": rod(5), "body": {
+            "verdict": "use", "reason": "the manual allows it",
+            "readings": [reading("m1", "186.20", instrument=CALIPER), reading("m3", "62.1", "g")],
+        }},
     ]  # fmt: skip

@@ -82,6 +82,7 @@ def test_a_reading_is_judged_while_it_is_typed(lamp: Page) -> None:
     expect(says).to_contain_text("186.90 to 187.10 mm")
     type_in(lamp, "187.02")
     expect(says).to_have_text("inside")
+    expect(says.locator(".sign")).to_have_count(0)
     expect(lamp.locator(".read-with")).to_contain_text("± 0.0058 mm by the last digit")
     for _ in "02":
         lamp.keyboard.press("Backspace")
@@ -91,6 +92,7 @@ def test_a_reading_is_judged_while_it_is_typed(lamp: Page) -> None:
     lamp.keyboard.press("Backspace")
     lamp.keyboard.type("3")
     expect(says).to_have_text("outside")
+    expect(says.locator(".sign")).to_be_visible()
 
 
 def test_an_instrument_is_named_once_and_remembered_for_its_measure(lamp: Page) -> None:
@@ -99,6 +101,7 @@ def test_an_instrument_is_named_once_and_remembered_for_its_measure(lamp: Page) 
     rows = lamp.locator("dialog .row")
     expect(rows).to_have_count(3)
     expect(rows.filter(has_text="Caliper 150")).to_contain_text("Notice. Calibration was due")
+    expect(rows.filter(has_text="Caliper 150")).to_contain_text("± 0.03 mm by its deviation")
     expect(rows.filter(has_text="Micrometer 25")).to_contain_text("± 0.002 mm by its certificate")
     press_in(lamp, "dialog .row", "Caliper 150")
     expect(lamp.locator(".read-with")).to_contain_text("Notice. Calibration was due")
@@ -145,3 +148,43 @@ def test_scrap_waits_for_its_reason_and_takes_own_words(lamp: Page) -> None:
     (verdict,) = kept(lamp, "verdict", scene.rod(1))
     assert verdict["body"]["verdict"] == "machine"
     assert verdict["body"]["reason"] == "both ends to be ground"
+
+
+def test_use_of_what_lies_outside_or_was_answered_no_waits_for_its_reason(lamp: Page) -> None:
+    press(lamp, "Read Length")
+    read(lamp, "186.20")
+    expect(row(lamp, "Length").locator(".off-limit")).to_have_text("186.20 mm; outside")
+    expect(row(lamp, "Length").locator(".off-limit .sign")).to_be_visible()
+    expect(lamp.locator(".reasons")).to_have_count(0)
+    press(lamp, "Use")
+    expect(lamp.locator(".act")).to_be_disabled()
+    expect(lamp.locator(".act")).to_contain_text("Say why first")
+    says = lamp.locator(".reasons .off-limit")
+    expect(says).to_have_text("Length 186.20 mm is below the least 186.90. Say why it may be used.")
+    press_in(lamp, ".looks li:first-child .press", "No")
+    expect(says).to_have_text(
+        "Ends even and round? No. Length 186.20 mm is below the least 186.90. "
+        "Say why it may be used."
+    )
+    press(lamp, "the manual allows it")
+    act(lamp)
+    expect(lamp.locator("h1")).to_contain_text("Long pushrod 2 of 32")
+    for heading in ("inspection", "verdict"):
+        (fact,) = kept(lamp, heading, scene.rod(1))
+        assert (fact["body"]["verdict"], fact["body"]["reason"]) == ("use", "the manual allows it")
+
+
+def test_a_reason_to_use_goes_with_what_it_was_asked_for(lamp: Page) -> None:
+    press(lamp, "Use")
+    press(lamp, "Read Length")
+    read(lamp, "187.31")
+    expect(lamp.locator(".act")).to_be_disabled()
+    expect(lamp.locator(".reasons")).to_contain_text("Length 187.31 mm is above the most 187.10.")
+    press(lamp, "it fits")
+    expect(lamp.locator(".act")).to_be_enabled()
+    press(lamp, "Take back 187.31 mm")
+    expect(lamp.locator(".reasons")).to_have_count(0)
+    act(lamp)
+    expect(lamp.locator("h1")).to_contain_text("Long pushrod 2 of 32")
+    (verdict,) = kept(lamp, "verdict", scene.rod(1))
+    assert set(verdict["body"]) == {"verdict", "inspection"}

@@ -37,6 +37,11 @@ def test_the_record_tells_each_spot_its_verdict_and_instrument_and_what_was_stru
         expect(found.first).to_contain_text(words)
     expect(found.nth(1).locator("s")).to_contain_text("Length: 178.02 ± 0.0058 mm; outside")
     expect(found.nth(1)).to_contain_text("the jaw slipped")
+    expect(phone.page.locator(".look .off-limit")).to_have_count(0)
+    phone.open(f"/part/{scene.rod(5)}")
+    outside = phone.page.locator(".look .off-limit")
+    expect(outside).to_have_text("Length: 186.20 ± 0.036 mm; outside; Caliper 150")
+    expect(outside.locator(".sign")).to_be_visible()
 
 
 def take(phone: DemoPhone, name: str) -> None:
@@ -77,10 +82,21 @@ def choice(phone: DemoPhone) -> None:
     expect(phone.page.locator("dialog .row")).to_have_count(3)
 
 
+def outside(phone: DemoPhone) -> None:
+    begin(phone, 6)
+    press(phone.page, "Read Length")
+    phone.page.keyboard.type("186.20")
+    act(phone.page)
+    press(phone.page, "Use")
+    expect(phone.page.locator(".off-limit")).to_have_count(2)
+
+
 PLACES: dict[str, Callable[[DemoPhone], None]] = {
     "bag": lambda phone: phone.open(f"/inspect/{scene.BAG}"),
     "record": lambda phone: phone.open(RECORD),
+    "record outside": lambda phone: phone.open(f"/part/{scene.rod(5)}"),
     "lamp": lamp_with_readings,
+    "outside": outside,
     "keypad": keypad,
     "choice": choice,
 }

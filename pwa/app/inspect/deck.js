@@ -5,26 +5,29 @@ import { Act, html, Icon, Key } from '../frame/index.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
 import { VERDICTS, wantsReason } from './judging.js';
+import { heldSays } from './says.js';
+import { Sign } from './sign.js';
 
 /** @param {any} props */
 export function Deck(props) {
-  const { draft, change, act, bag, piece } = props;
-  const said = draft.verdict && draft.verdict !== 'use';
-  const why = wantsReason(draft);
+  const { draft, change, act, bag, piece, held } = props;
+  const used = draft.verdict === 'use';
+  const said = used ? held.length > 0 : draft.verdict;
+  const why = wantsReason(draft, held);
   return html`<div class="deck">
-    ${said && html`<${Reasons} key=${draft.verdict} bag=${bag} draft=${draft} change=${change} />`}
+    ${said && html`<${Reasons} key=${draft.verdict} bag=${bag} draft=${draft} change=${change} says=${used ? heldSays(held) : ''} />`}
     <${Judge} draft=${draft} change=${change} />
     <${Act} key=${piece.id} confirm disabled=${!draft.verdict || why} onPress=${act} ...${actWords(props, why)} /></div>`;
 }
 
 /** @param {any} props */
-function Reasons({ bag, draft, change }) {
+function Reasons({ bag, draft, change, says }) {
   const [own, setOwn] = useState(Boolean(draft.own));
   const given = bag.reasons?.[draft.verdict] ?? [];
   const usual = given.length
     ? given
     : (USUAL[draft.verdict] ?? []).map((key) => t(`inspect.reasons.${key}`));
-  return html`<div class="reasons stack"><div class="chips" role="group" aria-label=${t('inspect.reason')}>${usual.map(
+  return html`<div class="reasons stack">${says && html`<p class="off-limit" role="status"><${Sign} /><span>${says}</span></p>`}<div class="chips" role="group" aria-label=${t('inspect.reason')}>${usual.map(
     (
       /** @type {string} */ word,
     ) => html`<${Key} key=${word} className="press" label=${word} pressed=${!draft.own && draft.reason === word}
@@ -39,6 +42,7 @@ function Reasons({ bag, draft, change }) {
 
 /** @type {Record<string, string[]>} */
 const USUAL = {
+  use: ['manual', 'fits'],
   spare: ['worn', 'rust'],
   machine: ['worn', 'bent'],
   scrap: ['scrap', 'bent', 'thread'],

@@ -11,6 +11,7 @@ import { Press } from '../press.js';
 import { written } from '../run/figures.js';
 import { t } from '../texts/index.js';
 import '../texts/inspect_measures.js';
+import { Sign } from './sign.js';
 
 /**
  * The instruments of the workshop, and which one was named for what; null until both are read.
@@ -48,14 +49,14 @@ function lateSays(tool) {
 
 /**
  * What the typed reading tells, and the instrument beneath it; one tap names another.
- * @param {{says: string, rest: string, tools: ReturnType<typeof toolsFor>}} props
+ * @param {{says: string, rest: string, out: boolean, tools: ReturnType<typeof toolsFor>}} props
  */
-export function ReadWith({ says, rest, tools }) {
+export function ReadWith({ says, rest, out, tools }) {
   const [asking, setAsking] = useState(false);
   const { fitting, now, take } = tools;
   const name = now?.name ?? t('measure.with.none');
   const late = lateSays(now);
-  const lines = html`<span><b>${says}</b><span class="soft-line">${[late || now?.name, rest].filter(Boolean).join('; ')}</span></span>`;
+  const lines = html`<span><b>${out ? html`<span><${Sign} /> ${says}</span>` : says}</b><span class="soft-line">${[late || now?.name, rest].filter(Boolean).join('; ')}</span></span>`;
   if (!fitting.length) return html`<div class="tool read-with">${lines}</div>`;
   const pick = (/** @type {string | null} */ id) => {
     take(id);
@@ -82,9 +83,8 @@ function Choice({ fitting, now, pick, close }) {
 /** Where it lies, how sure it is, and whether its calibration is past its day. @param {any} tool */
 function toolSays(tool) {
   const width = ['uncertainty', 'deviation', 'resolution'].find((name) => tool[name]);
-  const sure =
-    width && tool.unit
-      ? `± ${written({ value: tool[width], unit: tool.unit })} ${t(`measure.from.${width}`)}`
-      : '';
+  const value = width && tool.unit ? written({ value: tool[width], unit: tool.unit }) : '';
+  const stated = width === 'resolution' ? '' : `± ${value} ${t(`measure.from.${width}`)}`;
+  const sure = value && (stated || t('measure.step', { value }));
   return [sure, tool.lies, lateSays(tool)].filter(Boolean).join('; ');
 }

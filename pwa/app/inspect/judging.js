@@ -3,6 +3,7 @@
 import { standing } from '../../log/workshop.js';
 import { freshId } from '../fresh_id.js';
 import { noneAgainst } from './readings.js';
+import { against } from './says.js';
 
 export const VERDICTS = ['use', 'spare', 'machine', 'scrap'];
 
@@ -26,14 +27,19 @@ export const FRESH = Object.freeze({
 
 /**
  * The draft after something was answered or read: all yes, and no reading against it, selects
- * *use*; nothing else is ever preselected, and what a person pressed stays.
+ * *use*; nothing else is ever preselected, and what a person pressed stays. A reason why it may be
+ * used goes with what it was asked for.
  * @param {any} draft
  * @param {Asked} asked
  * @param {Record<string, any>} part what changed
  */
-export function judged(draft, { criteria, measures, tools }, part) {
+export function judged(draft, asked, part) {
+  const { criteria, measures, tools } = asked;
   const now = { ...draft, ...part };
-  if (now.tapped) return part;
+  if (now.tapped)
+    return now.verdict === 'use' && !against(asked, now).length
+      ? { ...part, reason: '', own: '' }
+      : part;
   const some = criteria.length + now.readings.length > 0;
   const good = some && criteria.every((one) => now.looks[one.id] === true);
   return { ...part, verdict: good && noneAgainst(measures, now.readings, tools) ? 'use' : '' };
@@ -52,9 +58,14 @@ export const looked = (draft, asked, id, good) =>
 /** Why, in the person's own words or by a chip. @param {any} draft @returns {string} */
 const reasonOf = (draft) => draft.own.trim() || draft.reason;
 
-/** What goes to the machine shop or into the scrap wants its reason. @param {any} draft */
-export const wantsReason = (draft) =>
-  ['machine', 'scrap'].includes(draft.verdict) && !reasonOf(draft);
+/**
+ * What goes to the machine shop or into the scrap wants its reason, and so does what is used though
+ * something speaks against it.
+ * @param {any} draft
+ * @param {string[]} held what speaks against it
+ */
+export const wantsReason = (draft, held) =>
+  ['machine', 'scrap', ...(held.length ? ['use'] : [])].includes(draft.verdict) && !reasonOf(draft);
 
 /**
  * One inspection and the verdict that follows from it, kept together.

@@ -13,6 +13,7 @@ import '../texts/inspect_measures.js';
 import { ReadWith, toolsFor } from './instrument.js';
 import { DECIMALS, nextSpot, readingOf, readingsOf, toldOf, unitsOf } from './readings.js';
 import { foundSays, limitsSay, plusMinus, spotSays, whereSays } from './says.js';
+import { Sign } from './sign.js';
 
 /** The last reading goes back into the hand: nothing is kept yet. @param {{measure: any, draft: any, change: (part: any) => void}} props */
 function TakeBack({ measure, draft, change }) {
@@ -32,7 +33,11 @@ export function Measures({ measures, draft, change, read, tools }) {
   return html`<ul class="looks">${measures.map((measure) => {
     const found = toldOf(measure, draft.readings, tools.workshop);
     const open = () => change({ measuring: measure.id, typed: '' });
-    return html`<li key=${measure.id}><span><b>${measure.name}</b><span class=${found.times ? '' : 'soft'}>${foundSays(measure, found)}</span></span>
+    return html`<li key=${measure.id}><span><b>${measure.name}</b>${
+      found.verdict === 'outside'
+        ? html`<span class="off-limit"><${Sign} /><span>${foundSays(measure, found)}</span></span>`
+        : html`<span class=${found.times ? '' : 'soft'}>${foundSays(measure, found)}</span>`
+    }</span>
       <div class=${found.times ? 'yn' : 'yn one'}><${Press} class="press" aria-label=${t('measure.spoken', { name: measure.name })} aria-pressed=${String(found.read === found.of)}
         onPress=${open}>${t(found.times ? 'measure.again' : 'measure.read')}</${Press}><${TakeBack} measure=${measure} draft=${draft} change=${read} /></div></li>`;
   })}</ul>`;
@@ -58,7 +63,7 @@ export function Measuring({ measure, draft, change, name, kind, tools }) {
     change({ readings: taken, typed: '', ...(on ? {} : { measuring: '' }) });
   };
   useDigits(type, close);
-  const { says, rest } = typedSays(
+  const { says, rest, out } = typedSays(
     measure,
     taken ?? draft.readings,
     amount && spot,
@@ -68,7 +73,7 @@ export function Measuring({ measure, draft, change, name, kind, tools }) {
     <${RunTitle} name=${[measure.name, whereSays(spot)].filter(Boolean).join(': ')} right=${name} />
     <div class="typed" data-long=${draft.typed.length > 5 ? 'yes' : 'no'}><span class="big">${local(draft.typed)}</span><span class="unit">${unit}</span></div>
     <p class="gone" role="status">${amount ? `${local(amount.value)} ${unitWords(unit)}; ${says}` : ''}</p>
-    <${ReadWith} says=${says} rest=${rest} tools=${offered} />
+    <${ReadWith} says=${says} rest=${rest} out=${out} tools=${offered} />
     <${Units} units=${units} unit=${unit} onPress=${(/** @type {string} */ word) => change({ unit: word })} />
     <${Keypad} onKey=${type} />
     <${Act} confirm disabled=${!amount} onPress=${keep} label=${keepWords(amount)} second=${amount ? '' : t('reading.empty')}
@@ -87,16 +92,17 @@ function typedSays(measure, readings, spot, workshop) {
   const found = toldOf(measure, readings, workshop);
   if (!spot) {
     const says = found.times ? foundSays(measure, found) : limitsSay(measure);
-    return { says, rest: found.times ? limitsSay(measure) : '' };
+    const out = found.verdict === 'outside';
+    return { says, rest: found.times ? limitsSay(measure) : '', out };
   }
   const here = found.spots.find((/** @type {any} */ one) => sameSpot(one, spot));
-  if (!here) return { says: limitsSay(measure), rest: '' };
+  if (!here) return { says: limitsSay(measure), rest: '', out: false };
   const words = [
     here.verdict ? t(`measure.${here.verdict}`) : t('measure.limits.none'),
     here.times > 1 ? spotSays(found, here) : '',
   ];
   const sure = `${plusMinus(here.uncertainty, measure.unit)} ${t(`measure.from.${here.from}`)}`;
-  return { says: words.filter(Boolean).join('; '), rest: sure };
+  return { says: words.filter(Boolean).join('; '), rest: sure, out: here.verdict === 'outside' };
 }
 
 /** @param {any} amount */

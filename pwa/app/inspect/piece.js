@@ -11,6 +11,7 @@ import { FRESH, judged, looked } from './judging.js';
 import { Measures, Measuring } from './measures.js';
 import { Pieces } from './pieces.js';
 import { inHand, Plate } from './plate.js';
+import { against } from './says.js';
 import { TakePhoto } from './take_photo.js';
 
 /** @param {any} props */
@@ -39,7 +40,7 @@ export function Piece(props) {
     <${Measures} measures=${measures} draft=${draft} change=${change} read=${read} tools=${tools} />
     <${Shots} photos=${draft.photos} about=${piece.id} />
     <${Extras} ...${props} note=${() => setNoting(true)} />
-    <${Deck} ...${props} />
+    <${Deck} ...${props} held=${against(asked, draft)} />
     ${noting && html`<${NoteSheet} name=${name} draft=${draft} change=${change} close=${() => setNoting(false)} />`}
   </${RunFrame}>`;
 }

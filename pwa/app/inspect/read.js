@@ -8,6 +8,7 @@ import { local } from '../run/figures.js';
 import { t } from '../texts/index.js';
 import '../texts/inspect_measures.js';
 import { shapeSays, sureSays, whereSays } from './says.js';
+import { Sign } from './sign.js';
 
 /**
  * @param {{one: any, measured: any[], workshop: any}} props one: an inspection of the part view;
@@ -22,10 +23,18 @@ export function Readings({ one, measured, workshop }) {
     ...others(one, measured),
   ];
   if (!lines.length) return null;
-  return html`<ul class="soft">${lines.map((line) => html`<li>${one.struck ? html`<s>${line}</s>` : line}</li>`)}</ul>`;
+  return html`<ul class="soft">${lines.map((line) => html`<${Line} struck=${one.struck} line=${line} />`)}</ul>`;
 }
 
-/** @param {any} measure @param {any} round @param {any} workshop @returns {string[]} */
+/** One line; what lies outside stands out, unless it was struck out. @param {{struck: any, line: string | {out: string}}} props */
+function Line({ struck, line }) {
+  const says = typeof line === 'string' ? line : line.out;
+  if (struck) return html`<li><s>${says}</s></li>`;
+  if (says === line) return html`<li>${says}</li>`;
+  return html`<li class="off-limit"><${Sign} /><span>${says}</span></li>`;
+}
+
+/** @param {any} measure @param {any} round @param {any} workshop @returns {(string | {out: string})[]} */
 function linesOf(measure, round, workshop) {
   if (!round.spots.length)
     return round.readings.map((/** @type {any} */ each) => asTyped(measure, each));
@@ -35,7 +44,8 @@ function linesOf(measure, round, workshop) {
       spot.verdict ? t(`measure.word.${spot.verdict}`) : '',
       withWhat(round, spot, workshop),
     ];
-    return `${named(measure, spot)}: ${words.filter(Boolean).join('; ')}`;
+    const line = `${named(measure, spot)}: ${words.filter(Boolean).join('; ')}`;
+    return spot.verdict === 'outside' ? { out: line } : line;
   });
   const shape = shapeSays(round).join('; ');
   return shape ? [...spots, `${measure.name}: ${shape}`] : spots;

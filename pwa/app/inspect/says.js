@@ -1,9 +1,10 @@
-/** What readings say, in words: limits, mean, verdict, how sure it is, how round and straight. */
+/** What readings say, in words: limits, mean, verdict, how sure it is, what speaks against use. */
 
 import { rounded } from '../../trade/units.js';
 import { local } from '../run/figures.js';
 import { t } from '../texts/index.js';
 import '../texts/inspect_measures.js';
+import { toldOf } from './readings.js';
 
 const MOST_DECIMALS = 8;
 
@@ -74,4 +75,51 @@ export function foundSays(measure, found) {
   ]
     .filter(Boolean)
     .join('; ');
+}
+
+/**
+ * One spot outside its limits, in a sentence.
+ * @param {any} measure
+ * @param {any} found
+ * @param {any} spot
+ */
+function outsideSays(measure, found, spot) {
+  const { name, least, most, unit } = measure;
+  const below = Boolean(least) && spot.mean < Number(least);
+  const where = whereSays(spot);
+  return t(below ? 'measure.below' : 'measure.above', {
+    name: where ? `${name} (${where})` : name,
+    value: `${figure(found, spot.mean)} ${unit}`,
+    limit: local(below ? least : most),
+  });
+}
+
+/**
+ * What speaks against using a piece, a sentence each: answered no, or read outside its limits.
+ * @param {import('./judging.js').Asked} asked
+ * @param {any} draft
+ * @returns {string[]}
+ */
+export const against = ({ criteria, measures, tools }, { looks, readings }) => [
+  ...criteria
+    .filter((one) => looks[one.id] === false)
+    .map(({ asks }) => t('measure.answered-no', { asks })),
+  ...measures.flatMap((measure) => {
+    const found = toldOf(measure, readings, tools);
+    return found.spots
+      .filter(({ verdict }) => verdict === 'outside')
+      .map((spot) => outsideSays(measure, found, spot));
+  }),
+];
+
+const MOST_SENTENCES = 2;
+
+/** Why a reason is asked for before it is used. @param {string[]} held */
+export function heldSays(held) {
+  const more = held.length - MOST_SENTENCES;
+  return [
+    ...held.slice(0, MOST_SENTENCES),
+    ...(more > 0 ? [t('measure.against.more', { n: more })] : []),
+    t('measure.against.why'),
+  ].join(' ');
 }

@@ -50,4 +50,6 @@ export const texts = {
   'inspect.reasons.bent': 'bent',
   'inspect.reasons.thread': 'thread damaged',
   'inspect.reasons.rust': 'rust',
+  'inspect.reasons.manual': 'the manual allows it',
+  'inspect.reasons.fits': 'it fits',
 };
