@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '97681151ede2';
+const VERSION = 'fd35afea796d';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

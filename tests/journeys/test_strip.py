@@ -221,6 +221,29 @@ def test_a_photo_is_kept_with_its_part(open_bench: Opener) -> None:
     assert len(kept(page, "photo", part["id"])) == 1
 
 
+def test_a_photo_that_is_ready_after_its_part_was_kept_stays_with_that_part(
+    open_bench: Opener,
+) -> None:
+    page, taps = at_the_donor(open_bench)
+    taps.press("Lifter")
+    taps.press("lobe 1")
+    page.evaluate(
+        """() => { const make = window.createImageBitmap;
+        const held = new Promise(done => { window.letGo = done; });
+        window.createImageBitmap = async (...given) => { await held; return make(...given); }; }"""
+    )
+    page.locator("input[type=file]").set_input_files(
+        {"name": "part.png", "mimeType": "image/png", "buffer": page.screenshot()}
+    )
+    taps.keep()
+    page.get_by_role("link", name="Lifter lobe 1").wait_for()
+    page.evaluate("letGo()")
+    (part,) = subjects(page, DONOR)
+    page.wait_for_timeout(1000)
+    assert len(kept(page, "photo", part["id"])) == 1
+    assert page.get_by_text("1 photo taken.").count() == 0
+
+
 def test_the_donor_is_made_on_the_spot_and_has_a_page(open_bench: Opener) -> None:
     page = open_bench([], path="/strip")
     page.get_by_label("Name of the donor").fill("A boat engine")

@@ -24,7 +24,7 @@ import { Choice } from '../new_thing/choice.js';
 import { named } from '../new_thing/named.js';
 import { useKeep } from '../run/keeping.js';
 import { Bagged, isOut } from '../strip/bagged.js';
-import { bagged, EMPTY, NEXT } from '../strip/entries.js';
+import { bagged, EMPTY, latePhoto, NEXT } from '../strip/entries.js';
 import { LabelScan, useBlank, useWedge } from '../strip/label.js';
 import { offered, PlaceChips } from '../strip/place.js';
 import { Which } from '../strip/which.js';
@@ -131,11 +131,17 @@ function Form(props) {
 }
 
 /** Photo and label side by side. @param {any} props */
-function Seen({ store, draft, change, scan }) {
+function Seen({ store, draft, change, keep, scan }) {
   const { code, photos } = draft;
   const says = code ? t('strip.label.is', { code: codeGroups(code) }) : undefined;
   const taken = (/** @type {string} */ sha) =>
-    change((/** @type {any} */ was) => ({ photos: [...was.photos, sha] }));
+    change((/** @type {any} */ was) => {
+      // A thumb may keep the part while its photo is still being made smaller.
+      const late = latePhoto(was.bagged, draft.bagged, sha);
+      if (!late) return { photos: [...was.photos, sha] };
+      keep([late.entry]);
+      return { bagged: late.bagged };
+    });
   return html`<div class="seen"><div class="pair"><${TakePhoto} store=${store} name=${t('strip.title')} taken=${taken} />
     <${Key} icon=${code ? 'i-label' : 'i-scan'} label=${code ? html`<span class="fig">${codeGroups(code)}</span>` : t('strip.label.scan')} spoken=${says} onPress=${scan} /></div>
     ${photos.length > 0 && html`<p class="soft" role="status">${t('strip.photos', { n: photos.length })}</p>`}</div>`;

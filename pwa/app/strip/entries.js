@@ -59,3 +59,19 @@ function around({ code, after, holder, photos }, id) {
     })),
   ];
 }
+
+/**
+ * A photo that was ready only after its part had been kept goes to that part, not to the next.
+ * @param {any[]} lines what is bagged now, the newest first
+ * @param {any[]} before what was bagged when the photo was taken
+ * @param {string} photo
+ * @returns {{entry: any, bagged: any[]} | null} null where its part is not kept yet
+ */
+export function latePhoto(lines, before, photo) {
+  const since = lines.filter(({ id }) => before.every((one) => one.id !== id));
+  const mine = since.at(-1);
+  if (!mine) return null;
+  const entry = { id: freshId(), heading: 'photo', about: mine.id, body: { photo } };
+  const marked = { ...mine, voids: [...mine.voids, entry.id] };
+  return { entry, bagged: lines.map((one) => (one === mine ? marked : one)) };
+}
