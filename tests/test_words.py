@@ -154,3 +154,30 @@ def test_no_key_on_the_wire_has_a_word_we_do_not_use(openapi: dict[str, object])
     named = keys(openapi)
     assert len(named) > 20
     assert not {key for key in named if split(key) & BANNED} - set(ALLOWED_KEYS)
+
+
+SAID = """
+globalThis.navigator ??= { languages: ['en'] };
+const { t } = await import(process.argv[1] + '/pwa/app/texts/index.js');
+const { inWords } = await import(process.argv[1] + '/pwa/app/words.js');
+const bolts = (n) => t('noun.count', { n, noun: 'head bolt', plural: 'head bolts' });
+console.log(JSON.stringify([
+  bolts(1), bolts(14), t('run.done', { n: 1 }), t('run.done', { n: 6 }),
+  t('accept.says', { name: 'head bolt 9' }), t('find.open', { name: 'head bolts' }),
+  inWords(['bore']), inWords(['bore', 'shaft', 'gap']),
+]));
+"""
+
+
+def test_one_is_one_a_name_begins_large_and_a_list_ends_with_and() -> None:
+    told = subprocess.run(
+        [node(), "--input-type=module", "-e", SAID, str(ROOT)],
+        check=True,
+        capture_output=True,
+        text=True,
+    )
+    assert json.loads(told.stdout) == [
+        "1 head bolt", "14 head bolts", "Done.", "All 6 done.",
+        "Head bolt 9 stays flagged. The pass can be whole.", "Open head bolts",
+        "bore", "bore, shaft and gap",
+    ]  # fmt: skip
