@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'fd35afea796d';
+const VERSION = '03cac57ce59e';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

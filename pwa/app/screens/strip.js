@@ -24,7 +24,7 @@ import { Choice } from '../new_thing/choice.js';
 import { named } from '../new_thing/named.js';
 import { useKeep } from '../run/keeping.js';
 import { Bagged, isOut } from '../strip/bagged.js';
-import { bagged, EMPTY, latePhoto, NEXT } from '../strip/entries.js';
+import { bagged, EMPTY, latePhotos, NEXT } from '../strip/entries.js';
 import { LabelScan, useBlank, useWedge } from '../strip/label.js';
 import { offered, PlaceChips } from '../strip/place.js';
 import { Which } from '../strip/which.js';
@@ -108,10 +108,16 @@ function Form(props) {
   const act = async () => {
     const made = bagged(draft, freshId(), lists.kinds);
     if (!(await keep(made.entries))) return false;
-    const line = { ...made.line, at: Date.now() };
-    change({ ...NEXT, kind: made.kind, newKind: '', bagged: [line, ...lines] });
+    const all = [{ ...made.line, at: Date.now() }, ...lines];
+    change((/** @type {any} */ was) => {
+      // Or it is ready while the part is being written.
+      const shas = was.photos.filter((/** @type {string} */ one) => !draft.photos.includes(one));
+      const late = shas.length > 0 ? latePhotos(all, lines, shas) : null;
+      if (late) keep(late.entries);
+      return { ...NEXT, kind: made.kind, newKind: '', bagged: late?.bagged ?? all };
+    });
     feedback('kept');
-    say(t('strip.kept', { name: line.name }));
+    say(t('strip.kept', { name: made.line.name }));
     if (draft.scan) scan();
     return true;
   };
@@ -137,9 +143,9 @@ function Seen({ store, draft, change, keep, scan }) {
   const taken = (/** @type {string} */ sha) =>
     change((/** @type {any} */ was) => {
       // A thumb may keep the part while its photo is still being made smaller.
-      const late = latePhoto(was.bagged, draft.bagged, sha);
+      const late = latePhotos(was.bagged, draft.bagged, [sha]);
       if (!late) return { photos: [...was.photos, sha] };
-      keep([late.entry]);
+      keep(late.entries);
       return { bagged: late.bagged };
     });
   return html`<div class="seen"><div class="pair"><${TakePhoto} store=${store} name=${t('strip.title')} taken=${taken} />

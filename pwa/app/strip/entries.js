@@ -61,17 +61,22 @@ function around({ code, after, holder, photos }, id) {
 }
 
 /**
- * A photo that was ready only after its part had been kept goes to that part, not to the next.
+ * Photos that were ready only after their part had been kept go to that part, not to the next.
  * @param {any[]} lines what is bagged now, the newest first
- * @param {any[]} before what was bagged when the photo was taken
- * @param {string} photo
- * @returns {{entry: any, bagged: any[]} | null} null where its part is not kept yet
+ * @param {any[]} before what was bagged when the photos were taken
+ * @param {string[]} photos
+ * @returns {{entries: any[], bagged: any[]} | null} null where their part is not kept yet
  */
-export function latePhoto(lines, before, photo) {
+export function latePhotos(lines, before, photos) {
   const since = lines.filter(({ id }) => before.every((one) => one.id !== id));
   const mine = since.at(-1);
   if (!mine) return null;
-  const entry = { id: freshId(), heading: 'photo', about: mine.id, body: { photo } };
-  const marked = { ...mine, voids: [...mine.voids, entry.id] };
-  return { entry, bagged: lines.map((one) => (one === mine ? marked : one)) };
+  const entries = photos.map((photo) => ({
+    id: freshId(),
+    heading: 'photo',
+    about: mine.id,
+    body: { photo },
+  }));
+  const marked = { ...mine, voids: [...mine.voids, ...entries.map(({ id }) => id)] };
+  return { entries, bagged: lines.map((one) => (one === mine ? marked : one)) };
 }
