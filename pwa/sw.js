@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '03cac57ce59e';
+const VERSION = 'bbb0e8374415';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -80,7 +80,6 @@ const SHELL_FILES = [
   '/app/texts/units.js',
   '/app/texts/workings.js',
   '/app/texts/workings_bolts.js',
-  '/app/texts/workings_engine.js',
   '/app/words.js',
   '/errors.js',
   '/',
@@ -417,6 +416,7 @@ const SCREEN_FILES = [
   '/app/texts/shells.js',
   '/app/texts/strip.js',
   '/app/texts/study.js',
+  '/app/texts/workings_engine.js',
   '/app/until_changed.js',
   '/app/values.js',
   '/app/workings/draw_adapter.js',

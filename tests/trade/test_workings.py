@@ -17,6 +17,7 @@ from witnessmark.trade.workings.working import Ask, Result, Working
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 LISTED = """
+globalThis.navigator ??= { languages: ['en'] };
 const { WORKINGS } = await import(process.argv[1] + '/pwa/trade/workings/registry.js');
 const { SAYS } = await import(process.argv[1] + '/pwa/trade/workings/cautions.js');
 const listed = [...WORKINGS.values()].map(({ work, blames, ...rest }) => rest);

@@ -7,7 +7,6 @@ import { Act, Dock, Empty, html, Icon, Page, Source, Wait } from '../frame/index
 import { Torques } from '../frame/joint_card.js';
 import { Row } from '../frame/row.js';
 import { useSlice } from '../frame/store.js';
-import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import { capital, inSentence, listed } from '../words.js';
 
@@ -94,7 +93,7 @@ function Look({ group }) {
 function Rest({ view }) {
   const [first, ...going] = view.go_on;
   const begin = first ? view.begin : view.begin.slice(1);
-  return html`${view.late.length > 0 && html`<${Part} title=${t('tonight.late')}>${view.late.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="v-machine" name=${one.name ?? t('record.nameless')} says=${outSays(one)} /></li>`)}</${Part}>`}
+  return html`${view.late.length > 0 && html`<${Part} title=${t('tonight.late')}>${view.late.map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="v-machine" name=${one.name ?? t('record.nameless')} says=${t('tonight.late.says', { to: one.to, for: one.for || t('tonight.late.work'), n: one.days })} /></li>`)}</${Part}>`}
     ${going.length + begin.length > 0 && html`<${Part} title=${t('tonight.after')}>${jointRows(going, stopped)}${jointRows(begin, (joint) => t('card.size', { count: joint.count, size: joint.thread ?? '' }))}</${Part}>`}
     ${view.held.length > 0 && html`<${Part} title=${t('tonight.held')}>${jointRows(view.held, heldWords)}</${Part}>`}
     ${view.look.length > 0 && html`<${Part} title=${t('tonight.look')}>${kindsOf(view.look).map((group) => html`<${Look} key=${`${group[0].kind}${group[0].part}`} group=${group} />`)}</${Part}>`}

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { WORKINGS } from '../../trade/workings/registry.js';
 import { html, Key, Missing, Page, Source, useAnswer, Wait } from '../frame/index.js';
 import { t } from '../texts/index.js';
+import '../texts/workings_engine.js';
 import { Drawing } from '../workings/drawing.js';
 import { Fields } from '../workings/fields.js';
 import { useFirst } from '../workings/first.js';

@@ -2,6 +2,7 @@
 import { WORKINGS } from '../../trade/workings/registry.js';
 import { html, Icon, Page } from '../frame/index.js';
 import { t } from '../texts/index.js';
+import '../texts/workings_engine.js';
 import { WorkingMark } from '../workings/marks.js';
 
 const BACK = { to: '/more', says: t('more') };

@@ -17,7 +17,6 @@ import { texts as tonight } from './tonight.js';
 import { spoken, texts as units } from './units.js';
 import { texts as workings } from './workings.js';
 import { texts as workingsBolts } from './workings_bolts.js';
-import { texts as workingsEngine } from './workings_engine.js';
 
 /** @typedef {string | {zero?: string, one: string, other: string}} Text */
 
@@ -39,7 +38,6 @@ const all = {
   ...kinds,
   ...workings,
   ...workingsBolts,
-  ...workingsEngine,
 };
 
 /**

@@ -24,6 +24,11 @@ export const texts = {
   'tonight.put': 'To put away',
   'tonight.held': 'What holds a joint back',
   'tonight.late': 'Late from the machine shop',
+  'tonight.late.says': {
+    one: 'with {to} · {for} · {n} day late',
+    other: 'with {to} · {for} · {n} days late',
+  },
+  'tonight.late.work': 'no work named',
   'tonight.no-value': 'Joints without a value',
   'tonight.no-value.says': 'take it from the manual',
   'tonight.inspect': 'Inspect: {name}',

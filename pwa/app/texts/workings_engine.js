@@ -1,4 +1,6 @@
 /** Words of the workings about fits, volumes, sets and numbers of parts. */
+import { addTexts } from './index.js';
+
 export const texts = {
   'work.clearance': 'Clearance',
   'work.clearance.says':
@@ -124,3 +126,4 @@ export const texts = {
   'line.second-spread-with-next': 'With the next best spare, second measure',
   'line.spares': 'Spares, the best first',
 };
+addTexts(texts);
