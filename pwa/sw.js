@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'bbb0e8374415';
+const VERSION = 'ea82af7368f6';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -65,6 +65,7 @@ const SHELL_FILES = [
   '/app/texts/desk.js',
   '/app/texts/edit.js',
   '/app/texts/errors.js',
+  '/app/texts/find.js',
   '/app/texts/forms.js',
   '/app/texts/frame.js',
   '/app/texts/index.js',

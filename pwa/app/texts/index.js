@@ -4,6 +4,7 @@ import { capital } from '../words.js';
 import { texts as desk } from './desk.js';
 import { texts as edit } from './edit.js';
 import { texts as errors } from './errors.js';
+import { texts as find } from './find.js';
 import { texts as forms } from './forms.js';
 import { texts as frame } from './frame.js';
 import { texts as inspect } from './inspect.js';
@@ -24,6 +25,7 @@ import { texts as workingsBolts } from './workings_bolts.js';
 const all = {
   ...frame,
   ...record,
+  ...find,
   ...tonight,
   ...scan,
   ...desk,

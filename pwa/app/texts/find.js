@@ -1,0 +1,27 @@
+/** Words of the search over everything that has a name. */
+export const texts = {
+  find: 'Find',
+  'find.what': 'Words or a code',
+  'find.how': 'A name, a kind, a place, a donor, a note, or eight signs.',
+  'find.count': { zero: 'Nothing found', one: '{n} found', other: '{n} found' },
+  'find.more': {
+    one: '{n} more. Another word finds it.',
+    other: '{n} more. Another word finds them.',
+  },
+  'find.none': 'Nothing called {query}.',
+  'find.none.near': { one: 'One sounds like it:', other: '{n} sound like it:' },
+  'find.none.then': 'Try a shorter word, or scan its label.',
+  'find.open': 'Open {name}',
+  'find.blank': 'Blank label {code}',
+  'find.code': 'Label {code}',
+  'find.group.part': 'Parts',
+  'find.group.holder': 'Holders',
+  'find.group.joint': 'Joints',
+  'find.group.step': 'Steps',
+  'find.group.wrench': 'Wrenches',
+  'find.group.instrument': 'Instruments',
+  'find.group.donor': 'Donors',
+  'find.group.build': 'Builds',
+  'find.group.kind': 'Kinds',
+  'find.empty': 'Nothing is kept on this device yet.',
+};
