@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'ea82af7368f6';
+const VERSION = 'e1885e1a76b9';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -1,6 +1,6 @@
 // Measured in the page itself: runs as one function with what to do as its argument.
 async (ask, { wait, heading, clocked, goTo }) => {
-  const ready = () => heading() && !document.querySelector('[aria-busy="true"]');
+  const ready = () => heading() && !document.querySelector('main[aria-busy="true"]');
 
   const nowhere = () => {
     const was = heading();

@@ -31,7 +31,7 @@ WHATS = (
     "verdict", "next", "pool", "pool, whole", "away", "shelf", "shelf, whole", "sets",
     "sets, whole", "kind", "kind, whole", "history", "history, whole", "find",
 )  # fmt: skip
-ALL = ("verdict", "next", "pool", "away", "shelf", "sets", "kind", "find")
+ALL = ("verdict", "next", "pool", "away", "shelf", "sets", "kind", "history", "find")
 BAG = str(uuid.UUID(int=0x018D00000001700080000000000000C1))
 
 

@@ -68,7 +68,9 @@ def test_the_totals_are_as_even_as_trying_every_arrangement_makes_them(offline: 
     says = phone.page.locator(".set-says")
     expect(says).to_contain_text(f"The totals span {least_span():.1f} g")
     expect(phone.page.locator("main")).to_contain_text("No other arrangement is more even.")
-    expect(phone.page.locator("main")).to_contain_text("The 6 of 7 connecting rods closest")
+    expect(phone.page.locator("main")).to_contain_text(
+        "Taken: the 6 of 7 connecting rods closest in weight."
+    )
     expect(phone.page.locator(".even")).to_contain_text("take off 0.1 g")
 
 

@@ -59,7 +59,7 @@ export function screen({ params, store }) {
     <${Head} title=${title} counts=${kind} empty="history.empty.kind" />
     <div class="pair"><${Key} href=${`/kind/${kind.id}`} icon="i-kind" label=${t('history.kind.record')} /></div>
     ${kind.judged > 0 && html`<${Bring} counts=${kind} draft=${draft} change=${change} />`}</div>
-    ${kind.pieces > 0 && html`<div class="right">${measures && html`<${Found} ...${{ kind, told, measures }} older=${() => setMost(most + MORE)} />`}</div>`}</${Page}>`;
+    ${kind.pieces > 0 && html`<div class="right" aria-busy=${String(!measures)}>${measures && html`<${Found} ...${{ kind, told, measures }} older=${() => setMost(most + MORE)} />`}</div>`}</${Page}>`;
 }
 
 /** What was found on them: its room is kept until the sizes are told. @param {any} props */

@@ -24,7 +24,7 @@ export function screen({ params }) {
   if (!told)
     return html`<${Page} title=${title} back=${back} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
   warm();
-  return html`<${Page} title=${title} back=${back} now="more" className="list"><div class="left">
+  return html`<${Page} title=${title} back=${back} now="more" className="list"><div class="left" aria-busy=${String(!later)}>
     <div class="id"><h1 tabindex="-1">${title}</h1></div>${
       params.more
         ? html`<${Kinds} kinds=${later ? told.others : told.others.slice(0, FIRST)} />`

@@ -93,7 +93,7 @@ function Spares({ shelf, keep, query, setQuery, kind }) {
   const shown = later ? groups : groups.slice(0, FIRST);
   return html`${all.length > 0 && html`<${TextField} id="shelf-find" label=${t('shelf.find')} value=${query} onChange=${setQuery} />`}
     ${shelf.whole && html`<${Nothing} ...${{ all, groups, query }} />`}
-    <div class="stack">${shown.map(
+    <div class="stack" aria-busy=${String(!later || !shelf.whole)}>${shown.map(
       (/** @type {any} */ group) => html`<section key=${group.kind?.id ?? ''}>
       <div class="sect"><h2>${group.name ?? t('shelf.no-kind')}</h2><span class="soft">${t('shelf.count', { n: group.count })}</span></div>
       <ul class="sheet">${group.rows.slice(0, most).map((/** @type {any} */ row) => html`<${Spare} key=${row.id} ...${{ row, builds, keep }} />`)}

@@ -83,7 +83,7 @@ function Chosen({ store, go, workshop, pool, page, draft, change, forget }) {
     <${WishCost} asked=${asked} />
     <div class="sheet set-plot"><${Plot} pieces=${pieces} asked=${asked} /><${Legend} /></div>
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('set.keep')} second=${why || name} /></${Dock}></div>
-    <div class="right form">${
+    <div class="right form" aria-busy=${String(!later)}>${
       later &&
       html`<${Pieces} ...${{ pieces, asked, draft, change }} />
     ${asked.found && html`<${Places} ...${{ seats, draft, change }} /><${Elsewhere} n=${away(seats)} ...${{ draft, change }} /><${Rest} ...${{ asked, draft, change, workshop, build }} />`}
