@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'e1885e1a76b9';
+const VERSION = '37204736fbe9';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
@@ -279,6 +279,7 @@ const SCREEN_FILES = [
   '/app/photo/use_views.js',
   '/app/photo/view.js',
   '/app/photo/zoom.js',
+  '/app/quantities.js',
   '/app/read_ahead.js',
   '/app/read_all.js',
   '/app/reduce_photo.js',
@@ -309,6 +310,7 @@ const SCREEN_FILES = [
   '/app/run/use_run.js',
   '/app/screens/away.js',
   '/app/screens/back.js',
+  '/app/screens/back_all.js',
   '/app/screens/bind.js',
   '/app/screens/builds.js',
   '/app/screens/calibrate.js',
@@ -383,6 +385,7 @@ const SCREEN_FILES = [
   '/app/sets/shells_readings.js',
   '/app/sets/shells_stock.js',
   '/app/sets/standing.js',
+  '/app/shelf/batches.js',
   '/app/shelf/came_back.js',
   '/app/shelf/entries.js',
   '/app/shelf/on_shelf.js',
@@ -408,6 +411,7 @@ const SCREEN_FILES = [
   '/app/texts/inspect_measures.js',
   '/app/texts/instruments.js',
   '/app/texts/photo.js',
+  '/app/texts/quantities.js',
   '/app/texts/ready_around.js',
   '/app/texts/ready_block.js',
   '/app/texts/ready_crank.js',

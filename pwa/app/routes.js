@@ -56,6 +56,7 @@ const routes = [
   ['/shelf', 'shelf'],
   ['/away', 'away'],
   ['/send', 'send'],
+  ['/back', 'back_all'],
   ['/back/:id', 'back'],
   ['/studies', 'studies'],
   ['/study/:id', 'study'],
@@ -69,6 +70,7 @@ const routes = [
 /** Screens that need the whole glass; none of them shows the doors, not even while it is loaded. */
 const without = new Set([
   'back',
+  'back_all',
   'bind',
   'calibrate',
   'choose',

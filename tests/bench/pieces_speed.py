@@ -117,7 +117,7 @@ def main() -> None:
     asked.add_argument("--kinds", type=int, default=20)
     asked.add_argument("--slow", type=float, default=4)
     asked.add_argument("--samples", type=int, default=20)
-    asked.add_argument("--only", nargs="+", choices=ALL)
+    asked.add_argument("--only", nargs="+", choices=WHATS)
     options = asked.parse_args()
     with tempfile.TemporaryDirectory() as folder, garage(Path(folder) / "data") as server:
         fill(server, options.pieces, options.kinds, 2 * options.samples + 4)

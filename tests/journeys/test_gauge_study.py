@@ -184,6 +184,18 @@ def test_two_readings_of_one_cell_are_asked_about_and_neither_is_chosen_silently
     assert [one["value"]["value"] for one in kept if one["repeat"] == 2] == ["39.99", "39.98"]
 
 
+def test_a_study_is_begun_from_the_instrument_it_is_about(studied: DemoPhone) -> None:
+    page = studied.page
+    studied.open(f"/instrument/{made.MICROMETER}")
+    press_in(page, ".second-act", "Is it good enough?")
+    expect(page.locator("h1")).to_have_text("New study")
+    chosen = page.locator("fieldset:has(legend:text-is('Instrument')) [aria-pressed=true]")
+    expect(chosen).to_have_text(made.micrometer()["body"]["fields"]["name"])
+    expect(page.locator("fieldset:has(legend:text-is('Unit')) [aria-pressed=true]")).to_have_text(
+        "mm"
+    )
+
+
 def test_a_struck_out_study_stays_readable(studied: DemoPhone) -> None:
     page = studied.page
     studied.open(f"/study/{made.BEGUN}")

@@ -83,6 +83,31 @@ def test_what_it_measures_on_coming_back_stands_in_its_record(phone: DemoPhone) 
     expect(page.locator("main")).to_contain_text("Length: 41.96")
 
 
+def test_what_was_sent_together_comes_back_together_but_for_what_is_still_there(
+    phone: DemoPhone,
+) -> None:
+    page = phone.page
+    names = {made.SCRAP: "Tappet 5", made.OTHER: "Tappet 6", made.SPARE: "Tappet 4"}
+    what = {"to": "Polisher", "for": "polish", "due": "2031-05-06"}
+    phone.store(made.KEEP, [{"heading": "sent", "about": one, "body": what} for one in names])
+    phone.open("/away")
+    press_in(page, ".together .row", "All 3 are back")
+    expect(page.locator("h1")).to_have_text("3 parts back")
+    press_in(page, ".chips button", "Tappet 5")
+    page.get_by_label("What was done").fill("0.02 off")
+    press_in(page, ".act", "Keep: 2 parts are back")
+    page.wait_for_url("**/away")
+    for about, name in names.items():
+        [sent] = [one for one in phone.store(FACTS, about) if one["body"].get("to") == "Polisher"]
+        came = [one["body"] for one in phone.store(FACTS, about) if one["heading"] == "returned"]
+        assert ({"note": "0.02 off"}.items() <= came[-1].items() if came else False) is (
+            name != "Tappet 5"
+        ), (name, sent)
+        row = page.locator(".row[href^='/back/']").filter(has_text=name)
+        expect(row.filter(has_text="Polisher")).to_have_count(int(name == "Tappet 5"))
+    expect(page.locator(".together .row")).to_have_count(0)
+
+
 def test_a_build_is_begun_from_the_list_of_builds(phone: DemoPhone) -> None:
     page = phone.page
     phone.open("/builds")
@@ -101,3 +126,18 @@ def test_builds_and_what_is_away_hold_at_every_size(phone: DemoPhone, path: str,
     size(phone, at)
     phone.open(path)
     assert phone.wrong(at, phone.jumps()) == {}
+
+
+@pytest.mark.parametrize("at", SIZES)
+def test_what_comes_back_together_holds_at_every_size(phone: DemoPhone, at: str) -> None:
+    what = {"to": "Honer", "for": "hone", "due": "2031-05-06"}
+    two = (made.HEAD, made.OTHER)
+    phone.store(made.KEEP, [{"heading": "sent", "about": one, "body": what} for one in two])
+    phone.sent()
+    size(phone, at)
+    phone.open("/away")
+    phone.open(phone.page.locator(".together .row").first.get_attribute("href") or "")
+    expect(phone.page.locator("legend")).to_have_text("Which are back")
+    assert phone.wrong(at, phone.jumps()) == {}
+    phone.open("/back?of=nothing")
+    expect(phone.page.locator("main")).to_contain_text("These parts are not out.")

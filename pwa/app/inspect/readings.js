@@ -1,10 +1,10 @@
 /** What has been read on a piece: in which unit, where the next one goes, and what they tell together. */
 
 import { value } from '../../log/workshop.js';
-import { UNIT_WORDS } from '../../trade/units.js';
 import * as plain from '../../views/plain.js';
 import { sameSort, spotOf } from '../../views/reading.js';
 import { sameSpot, spotsOf, told } from '../../views/told.js';
+import { benchUnits, quantityIn } from '../quantities.js';
 
 /** A micrometer shows ten-thousandths. */
 export const DECIMALS = 4;
@@ -17,18 +17,13 @@ export function measuresOf(kind) {
     .map((one) => ({ ...one, unit: unitsOf(one)[0] }));
 }
 
-/** Units no instrument of a bench shows; a measure described in one of them keeps it. */
-const RARE = new Set(['cm', 'm', 'ft', 'km']);
 const MOST_UNITS = 4;
 
 /** The units a measure is read in, its own first; one row of keys. @param {any} measure @returns {string[]} */
 export function unitsOf(measure) {
-  const words = /** @type {Record<string, Record<string, unknown>>} */ (UNIT_WORDS);
-  const same = Object.values(words).find((each) => measure.unit in each);
-  const all = Object.keys(same ?? words[measure.quantity] ?? {});
+  const all = benchUnits(quantityIn(measure.unit) ?? measure.quantity, measure.unit);
   const own = all.filter((word) => word === measure.unit);
-  const others = all.filter((word) => word !== measure.unit && !RARE.has(word));
-  return [...own, ...others].slice(0, MOST_UNITS);
+  return [...own, ...all.filter((word) => word !== measure.unit)].slice(0, MOST_UNITS);
 }
 
 /**

@@ -2,8 +2,9 @@
 import { TORQUE_WORDS } from '../../trade/units.js';
 import { Chips, NumberField, TextField } from '../forms_fields.js';
 import { html } from '../frame/index.js';
+import { QUANTITIES, unitsOf } from '../quantities.js';
 import { t } from '../texts/index.js';
-import { QUANTITIES, SORTS, unitsOf, WRENCH_SORTS } from './form.js';
+import { SORTS, WRENCH_SORTS } from './form.js';
 import { sortSays } from './says.js';
 
 /** @typedef {{shown: Record<string, string>, set: (name: string) => (to: string) => void}} FieldsProps */

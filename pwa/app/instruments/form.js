@@ -1,8 +1,9 @@
 /** What the form of a wrench or an instrument holds: its fields, what holds it back, what it writes. */
 import { value } from '../../log/workshop.js';
-import { quantityOf, UNIT_WORDS } from '../../trade/units.js';
+import { quantityOf } from '../../trade/units.js';
 import { troubles } from '../../views/instrument.js';
 import { signedOf } from '../forms_fields.js';
+import { unitsOf } from '../quantities.js';
 
 /** @typedef {Record<string, string>} Draft */
 
@@ -26,18 +27,6 @@ export const SORTS = Object.freeze({
 
 export const WRENCH_SORTS = Object.freeze(['click', 'beam', 'dial', 'display', 'angle']);
 
-export const QUANTITIES = Object.freeze([
-  'length',
-  'mass',
-  'volume',
-  'pressure',
-  'torque',
-  'force',
-  'flow',
-  'angle',
-  'temperature',
-]);
-
 const NUMBERS = ['least', 'most', 'graduation', 'resolution', 'deviation', 'uncertainty'];
 const COMMON = ['name', 'sort', 'unit', 'least', 'most'];
 const REST = ['deviation', 'calibrated', 'due', 'lies', 'note'];
@@ -53,10 +42,6 @@ export const START = Object.freeze({
   wrench: { sort: 'click', unit: 'N·m' },
   instrument: { sort: 'micrometer', quantity: 'length', unit: 'mm' },
 });
-
-/** Units that measure a quantity. @param {string} quantity @returns {string[]} */
-export const unitsOf = (quantity) =>
-  Object.keys(/** @type {Record<string, Record<string, string>>} */ (UNIT_WORDS)[quantity] ?? {});
 
 /**
  * What a change brings with it: a sort its quantity and unit, a quantity a unit that measures it.

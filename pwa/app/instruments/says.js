@@ -2,6 +2,7 @@
 import { fullDay } from '../dates.js';
 import { hasText, t } from '../texts/index.js';
 import '../texts/instruments.js';
+import '../texts/quantities.js';
 import { local } from '../values.js';
 
 /** Up to so many days are counted as days; longer ago it is months and years. */

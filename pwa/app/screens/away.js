@@ -4,6 +4,7 @@ import { day, today } from '../dates.js';
 import { Act, Dock, html, Key, Missing, Page, useSlice, Wait } from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { codeGroups } from '../frame/told.js';
+import { batchesOf } from '../shelf/batches.js';
 import { outSays } from '../shelf/says.js';
 import { t } from '../texts/index.js';
 import '../texts/shelf.js';
@@ -31,7 +32,12 @@ export function screen({ store }) {
 const Out = ({
   lines,
 }) => html`<div class="sect"><h2>${t('away.out')}</h2><span class="soft">${lines.length}</span></div>
-  <div class="stack"><ul class="sheet">${lines.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}</ul>
+  <div class="stack"><ul class="sheet">${batchesOf(lines).map(
+    (
+      box,
+    ) => html`${box.length > 1 && html`<li key=${`of ${box[0].id}`} class="together"><${Row} href=${`/back?of=${box[0].id}`} icon="i-shop" name=${t('away.all', { n: box.length })} says=${t('away.all.says')} /></li>`}
+    ${box.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}`,
+  )}</ul>
   <${Key} icon="i-print" label=${t('away.print')} onPress=${() => window.print()} /></div>`;
 
 /** @param {any} one */

@@ -14,7 +14,7 @@ import { comesBack, useLater } from '../later.js';
 import { t } from '../texts/index.js';
 
 /** So many pieces are counted before the first frame. */
-const AT_ONCE = 200;
+const AT_ONCE = 40;
 
 /**
  * What is told of a kind: first its title, then counts and lines, last its sizes.

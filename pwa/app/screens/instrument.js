@@ -119,6 +119,7 @@ function Ways({ tool }) {
   return html`<section class="also" aria-label=${t('ways')}><div class="sect"><h2>${t('ways')}</h2></div>
     <div class="pair"><${PhotoKey} about=${id} /><${NoteKey} about=${id} />
     <${Key} href=${`/label/${id}`} icon="i-label" label=${t('way.label')} /><${Key} href=${`/${heading}/${id}/edit`} icon="i-type" label=${t('way.edit')} />
+    ${heading === 'instrument' && html`<${Key} className="second-act press wide" href=${`/study/new?instrument=${id}`} icon="i-study" label=${t('tool.study')} />`}
     <${Key} className="second-act press wide" href=${strikeOf(tool, made)} icon="i-strike" label=${t('tool.mistake')} /></div></section>`;
 }
 

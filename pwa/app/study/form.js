@@ -1,36 +1,24 @@
 /** The plan of a study: what, by which instrument, for which limit, who measures and how often. */
 import { value } from '../../log/workshop.js';
-import { UNIT_WORDS } from '../../trade/units.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, Count, NumberField, signedOf, TextField } from '../forms_fields.js';
 import { Act, Dock, html, Key, Page, say, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
+import { benchUnits, QUANTITIES, unitsOf } from '../quantities.js';
 import { useKeep } from '../run/keeping.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
+import '../texts/quantities.js';
 import '../texts/study.js';
 
-const QUANTITIES = [
-  'length',
-  'mass',
-  'pressure',
-  'volume',
-  'force',
-  'torque',
-  'angle',
-  'temperature',
-  'flow',
-];
-/** Units no instrument of a bench shows. */
-const RARE = new Set(['cm', 'm', 'ft', 'GPa', 'turn']);
 const MOST = 25;
 const MOST_REPEATS = 10;
 /** Seconds a reading takes, with laying down and taking up: ours, no source. */
 const SECONDS = 20;
 
-/** @param {any} subject */
-function startOf(subject) {
+/** @param {any} subject null for a new one @param {any} instrument what a new one begins with */
+function startOf(subject, instrument) {
   const own = (/** @type {string} */ name) => value(subject, name);
   return {
     name: own('name') ?? '',
@@ -42,12 +30,18 @@ function startOf(subject) {
     pieces: own('pieces') ?? 3,
     people: own('people') ?? [settings.by.value, ''],
     repeats: own('repeats') ?? 3,
+    ...(instrument ? { instrument: instrument.id, ...shownBy(instrument) } : {}),
   };
 }
 
-/** @param {{id: string, subject: any, workshop: any, store: any, go: any, back: any}} props */
-export function Plan({ id, subject, workshop, store, go, back }) {
-  const [draft, change, forget] = useDraft(store, `study:${id}`, startOf(subject));
+/** @param {{id: string, subject: any, workshop: any, store: any, go: any, back: any, params: Record<string, string>}} props */
+export function Plan({ id, subject, workshop, store, go, back, params }) {
+  const of = subject ? null : workshop.subject(params.instrument ?? '');
+  const [draft, change, forget] = useDraft(
+    store,
+    `study:${id}${of?.id ?? ''}`,
+    startOf(subject, of),
+  );
   const { keep, trouble } = useKeep(store);
   const home = { to: subject ? `/study/${id}` : '/studies', says: t('form.back') };
   const title = subject ? (draft?.name ?? '') : t('study.new');
@@ -79,18 +73,16 @@ function What({ draft, change, workshop }) {
     value: one.id,
     says: value(one, 'name') ?? t('study.nameless'),
   }));
-  const units = Object.keys(/** @type {any} */ (UNIT_WORDS)[draft.quantity] ?? {}).filter(
-    (word) => !RARE.has(word) || word === draft.unit,
-  );
+  const units = benchUnits(draft.quantity, draft.unit);
   const take = (/** @type {string} */ id) =>
     change({ instrument: id, ...shownBy(workshop.subject(id)) });
   const sort = (/** @type {string} */ quantity) =>
-    change({ quantity, unit: Object.keys(/** @type {any} */ (UNIT_WORDS)[quantity])[0] ?? '' });
+    change({ quantity, unit: unitsOf(quantity)[0] ?? '' });
   const set = (/** @type {string} */ name) => (/** @type {string} */ text) =>
     change({ [name]: text });
   return html`<${TextField} id="study-name" label=${t('study.name')} value=${draft.name} onChange=${set('name')} hint=${t('study.name.hint')} />
     ${listed.length > 0 && html`<${Chips} label=${t('study.instrument')} value=${draft.instrument} words=${[...listed, { value: '', says: t('study.instrument.none') }]} onChange=${take} />`}
-    <${Chips} label=${t('study.quantity')} value=${draft.quantity} words=${QUANTITIES.map((word) => ({ value: word, says: t(`study.quantity.${word}`) }))} onChange=${sort} />
+    <${Chips} label=${t('study.quantity')} value=${draft.quantity} words=${QUANTITIES.map((word) => ({ value: word, says: t(`quantity.${word}`) }))} onChange=${sort} />
     <${Chips} label=${t('study.unit')} value=${draft.unit} words=${units.map((word) => ({ value: word, says: word }))} onChange=${set('unit')} />
     <div class="in-row"><${NumberField} id="study-least" signed label=${t('study.least')} value=${draft.least} onChange=${set('least')} />
       <${NumberField} id="study-most" signed label=${t('study.most')} value=${draft.most} onChange=${set('most')} /></div><p class="hint">${t('study.limits.hint')}</p>`;

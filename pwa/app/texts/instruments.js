@@ -41,6 +41,7 @@ export const texts = {
   'tool.changes': { one: '{n} later change', other: '{n} later changes' },
   'tool.change': '{field}: {value}',
   'tool.emptied': 'nothing',
+  'tool.study': 'Is it good enough? A gauge study',
   'tool.mistake': 'Added by mistake',
   'tool.trouble.unit-of-another':
     'The unit {unit} does not measure {quantity}. Choose one that does.',
@@ -90,15 +91,6 @@ export const texts = {
   'instrument.sure.hint':
     'From its certificate, in {unit}. The uncertainty (k = 2) goes before the deviation; without both, its step counts.',
   'tool.due.on': 'Calibration due on',
-  'quantity.length': 'length',
-  'quantity.mass': 'mass',
-  'quantity.volume': 'volume',
-  'quantity.pressure': 'pressure',
-  'quantity.torque': 'torque',
-  'quantity.force': 'force',
-  'quantity.flow': 'flow',
-  'quantity.angle': 'angle',
-  'quantity.temperature': 'temperature',
   'instrument.sort.micrometer': 'Micrometer',
   'instrument.sort.caliper': 'Caliper',
   'instrument.sort.bore-gauge': 'Bore gauge',

@@ -38,6 +38,8 @@ export const texts = {
   'away.out': 'Out',
   'away.none': 'Nothing is out. Parts sent to be worked on are listed here.',
   'away.ready': 'Judged for the machine shop',
+  'away.all': 'All {n} are back',
+  'away.all.says': 'they were sent together',
   'away.back': 'Came back',
   'away.send': 'Send parts out',
   'away.print': 'Print the slip',
@@ -86,6 +88,14 @@ export const texts = {
   'back.act': 'Keep: it is back',
   'back.then': 'then inspect it',
   'back.where': 'back from {to}',
+  'back.all.title': { one: '{n} part back', other: '{n} parts back' },
+  'back.all.which': 'Which are back',
+  'back.all.act': { one: 'Keep: {n} part is back', other: 'Keep: {n} parts are back' },
+  'back.all.then': 'then inspect each',
+  'back.all.wants': 'Choose what is back.',
+  'back.all.kept': { one: '{n} part is back', other: '{n} parts are back' },
+  'back.all.not-out': 'These parts are not out.',
+  'back.all.not-out.then': 'They are back already. What is out is in the list.',
   'back.kept': '{name} is back',
 };
 addTexts(texts);
