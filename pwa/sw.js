@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '37204736fbe9';
+const VERSION = 'c59f84b1cf5e';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

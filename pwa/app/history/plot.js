@@ -22,7 +22,11 @@ const LEAST_BAR = 6;
 export function Measured({ measure, many }) {
   const { name, unit, points } = measure;
   const days = { from: day(points[0].made), to: day(points.at(-1).made) };
-  const says = t('history.plot', { n: points.length, name: name ?? '', ...days });
+  const says = t(days.from === days.to ? 'history.plot.day' : 'history.plot', {
+    n: points.length,
+    name: name ?? '',
+    ...days,
+  });
   const shown = drawn(measure);
   return html`<figure class="sheet over-time"><h3>${name}</h3>
     <svg viewBox=${`0 0 ${WIDE} ${TALL}`} role="img" aria-label=${says}>

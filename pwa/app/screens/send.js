@@ -87,7 +87,7 @@ function Which({ workshop, draft, change, gone, ready, store, onScan }) {
       <${Key} className="small-press press" label=${t('form.remove')} onPress=${() => drop(change, id)} /></li>`,
     )}${draft.parts.length === 0 && html`<li class="row plain soft">${t('send.none')}</li>`}</ul>
     <${Key} icon="i-scan" label=${t('send.scan')} onPress=${onScan} />
-    ${more.length > 0 && html`<fieldset><legend>${t('away.ready')}</legend><div class="chips">${more.map((/** @type {any} */ one) => html`<${Key} key=${one.part} className="press" label=${one.name || t('record.nameless')} onPress=${() => add(change, one.part)} />`)}</div></fieldset>`}
+    ${more.length > 0 && html`<fieldset><legend>${t('away.ready')}</legend><div class="chips">${more.length > 1 && html`<${Key} className="press" label=${t('send.all', { n: more.length })} onPress=${() => more.forEach((/** @type {any} */ one) => void add(change, one.part))} />`}${more.map((/** @type {any} */ one) => html`<${Key} key=${one.part} className="press" label=${one.name || t('record.nameless')} onPress=${() => add(change, one.part)} />`)}</div></fieldset>`}
     <${PartFinder} id="send-part" label=${t('send.add')} rows=${rows} has=${[...draft.parts, ...gone]} pick=${(/** @type {string} */ id) => add(change, id)} /></section>`;
 }
 
@@ -99,7 +99,7 @@ function What({ draft, change, tos }) {
   const field = (name, more) =>
     html`<${TextField} id=${`send-${name}`} label=${t(`send.${name}`)} value=${draft[name]} onChange=${(/** @type {string} */ one) => change({ [name]: one })} ...${more} />`;
   return html`${tos.length > 0 && html`<${Chips} label=${t('send.to')} value=${draft.to} words=${chips(tos)} onChange=${(/** @type {string} */ to) => change({ to })} />`}
-    ${field('to')}
+    ${field('to', tos.length > 0 ? { label: t('send.to.other') } : {})}
     <${Chips} label=${t('send.for')} value=${draft.for} words=${chips(works)} onChange=${(/** @type {string} */ one) => change({ for: one })} />
     ${field('for', { label: t('send.for.text') })}${field('due', { type: 'date' })}${field('price', { hint: t('form.optional') })}
     ${draft.price.trim() && field('currency', { hint: t('send.currency.hint') })}${field('note', { area: true, hint: t('form.optional') })}`;

@@ -29,9 +29,10 @@ export const texts = {
   'history.sizes.none': 'Nothing has been read of: {names}.',
   'history.measure.none':
     'The kind does not say yet what to measure. Then readings are drawn here.',
-  'history.plot': {
+  'history.plot': '{name} over time: {n} readings, {from} to {to}',
+  'history.plot.day': {
     one: '{name} over time: {n} reading, {from}',
-    other: '{name} over time: {n} readings, {from} to {to}',
+    other: '{name} over time: {n} readings, {from}',
   },
   'history.last': 'Last {size} {unit}.',
   'history.last.lies': 'Last {size} {unit}, {lies}.',

@@ -58,6 +58,8 @@ export const texts = {
   'send.out-already': '{name} is out already. Take another one, or keep that it is back.',
   'send.add': 'Search a part',
   'send.to': 'To whom',
+  'send.to.other': 'Or somebody else',
+  'send.all': 'All {n}',
   'send.for': 'For what',
   'send.for.text': 'In your own words',
   'send.due': 'Due back',
