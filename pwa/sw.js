@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'c59f84b1cf5e';
+const VERSION = 'edaa0a29a603';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -78,10 +78,11 @@ function Chosen({ store, go, workshop, pool, page, draft, change, forget }) {
   const why = whyNot(asked, seats, draft);
   return html`<${Page} ...${page} className="choosing"><div class="left form">
     <div class="id"><h1 tabindex="-1">${page.title}</h1></div>
-    <${Asked} ...${{ pool, asked, draft, change }} />
+    <${HowMany} ...${{ pool, asked, change }} />
+    <div class="sheet set-plot"><${Plot} pieces=${pieces} asked=${asked} /><${Legend} /></div>
+    <${Weights} ...${{ pool, draft, change }} />
     <p class="set-says" role="status">${says || asked.trouble || t('set.no-measure-chosen')}</p>
     <${WishCost} asked=${asked} />
-    <div class="sheet set-plot"><${Plot} pieces=${pieces} asked=${asked} /><${Legend} /></div>
     <${Dock}><${Act} confirm disabled=${Boolean(why)} onPress=${act} label=${t('set.keep')} second=${why || name} /></${Dock}></div>
     <div class="right form" aria-busy=${String(!later)}>${
       later &&
@@ -102,20 +103,27 @@ function whyNot({ found, trouble }, seats, draft) {
 }
 
 /** @param {any} props */
-function Asked({ pool, asked, draft, change }) {
+function HowMany({ pool, asked, change }) {
   const { count } = asked;
   const most = Math.max(1, pool.pieces.length);
   const put = (/** @type {number} */ to) => change({ count: Math.min(most, Math.max(1, to)) });
+  return html`<${Count} label=${t('set.count')} value=${count} most=${most} onChange=${put} />
+    <div class="pair"><${Key} className="press" label=${t('set.fewer')} onPress=${() => put(count - 4)} />
+      <${Key} className="press" label=${t('set.more')} onPress=${() => put(count + 4)} /></div>`;
+}
+
+/** What counts how much; under the picture, which keeps its height while they are pressed. @param {any} props */
+function Weights({ pool, draft, change }) {
   const weigh = (/** @type {any} */ measure) => (/** @type {string} */ word) =>
     change((/** @type {any} */ was) => ({ weights: { ...was.weights, [measure.id]: word } }));
   const words = ['0', '1', '2', '4'].map((word) => ({
     value: word,
     says: t(word === '0' ? 'set.weight.off' : `set.weight.${word}`),
   }));
-  return html`<${Count} label=${t('set.count')} value=${count} most=${most} onChange=${put} />
-    <div class="pair"><${Key} className="press" label=${t('set.fewer')} onPress=${() => put(count - 4)} />
-      <${Key} className="press" label=${t('set.more')} onPress=${() => put(count + 4)} /></div>
-    ${pool.measures.map((/** @type {any} */ one, /** @type {number} */ at) => html`<${Chips} key=${one.id} label=${one.name ?? one.id} value=${String(weightOf(draft, one, at))} words=${words} onChange=${weigh(one)} />`)}`;
+  return pool.measures.map(
+    (/** @type {any} */ one, /** @type {number} */ at) =>
+      html`<${Chips} key=${one.id} label=${one.name ?? one.id} value=${String(weightOf(draft, one, at))} words=${words} onChange=${weigh(one)} />`,
+  );
 }
 
 /** What pins and exclusions cost. @param {any} props */
