@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'edaa0a29a603';
+const VERSION = '1cc5f5247d06';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

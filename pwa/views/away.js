@@ -1,5 +1,5 @@
 /** Parts sent out to be worked on: what is out, with whom, since when, due when; what came back. */
-import { value } from '../log/workshop.js';
+import { standing, value } from '../log/workshop.js';
 import { madeBy } from './joint_lines.js';
 import * as plain from './plain.js';
 import * as things from './things.js';
@@ -27,7 +27,9 @@ export function away(workshop, today = null) {
   const back = parts.flatMap((part) =>
     said(part, 'returned').map((fact) => ({ ...about(workshop, part), ...coming(part, fact) })),
   );
-  const ready = parts.filter((part) => things.mark(part) === 'machine' && !unreturned(part).length);
+  const ready = parts.filter(
+    (part) => things.mark(part) === 'machine' && !unreturned(part).length && !cameBack(part),
+  );
   return {
     out: plain.sorted(out, (line) => [
       line.due ?? '~',
@@ -50,6 +52,15 @@ export function away(workshop, today = null) {
  */
 export function out(part, today = null) {
   return unreturned(part).map((fact) => ({ ...sending(fact), days: days(fact.body.due, today) }));
+}
+
+/**
+ * Whether it came back and was not judged since: the verdict before is of what it was.
+ * @param {Subject | null} part
+ */
+export function cameBack(part) {
+  const judged = plain.sorted(standing(part, 'verdict'), ({ order }) => [order]).at(-1);
+  return said(part, 'returned').some(({ order }) => !judged || order > judged.order);
 }
 
 /**

@@ -1,6 +1,6 @@
 /** One part: what is it, may I use it, how is it tightened, what has been done to it? */
 import { standing, value } from '../log/workshop.js';
-import { out } from './away.js';
+import { cameBack, out } from './away.js';
 import { isSingleUse } from './held.js';
 import { madeBy, noteLines, photos } from './joint_lines.js';
 import { kindOf } from './kind_of.js';
@@ -51,7 +51,7 @@ export function part(workshop, id) {
     strikes: things.strikes(subject),
     lost: things.lost(subject),
     unread: subject?.unread ?? [],
-    next: nextOf(joints, things.emptied(subject) ? 'empty' : verdict.word, lies.lies.length),
+    next: nextOf(joints, wordOf(subject), lies.lies.length),
     after: { place: ids('place'), verdict: ids('verdict'), fitted: ids('fitted') },
     invented: value(subject, 'invented') === true || joints.some(({ invented }) => invented),
   };
@@ -146,6 +146,16 @@ function inspections(subject) {
     photos: photos(fact.body),
     ...madeBy(fact),
   }));
+}
+
+/**
+ * The verdict that decides what is next; nothing is asked of what is single now, and what came
+ * back from the machine shop is not what was judged before.
+ * @param {Subject | null} subject
+ */
+function wordOf(subject) {
+  if (things.emptied(subject)) return 'empty';
+  return cameBack(subject) ? null : things.verdict(subject).word;
 }
 
 /**

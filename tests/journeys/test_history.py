@@ -104,10 +104,10 @@ def test_a_kind_tells_the_share_thrown_out_and_how_many_to_bring(phone: DemoPhon
         phone.page.get_by_role("link", name="History").click()
         main = phone.page.locator("main")
         expect(main).to_contain_text(BAND)
-        expect(main).to_contain_text("Bring 21 home: then 12 or more may be used")
+        expect(main).to_contain_text("Bring 21 home: then 12 or more are kept")
         for _ in range(4):
             press(phone.page, "One more")
-        expect(main).to_contain_text("Bring 27 home: then 16 or more may be used")
+        expect(main).to_contain_text("Bring 27 home: then 16 or more are kept")
         press(phone.page, "95 %")
         expect(main).to_contain_text("Bring 29 home")
         phone.open(PLACES["kind"])

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from garage import Garage
 from journeys.bench_scene import BAG, PUSHRODS, bag, bench_drafts, judged, kept
 from journeys.hands import Hand, press
 from PIL import Image
@@ -80,6 +81,25 @@ def test_a_verdict_takes_two_taps_and_its_reason_one_more(lamp: Page) -> None:
     former, latter = kept(lamp, "verdict", PUSHRODS[0])
     assert latter["after"] == [former["id"]]
     assert (former["stands"], latter["stands"]) == (False, True)
+
+
+def test_an_inspection_is_struck_out_with_the_verdict_it_gave(lamp: Page, workshop: Garage) -> None:
+    answer(lamp, "Yes", "Yes", "Yes")
+    Hand(lamp).settle()
+    Hand(lamp).press(lamp.locator(".act"))
+    expect(lamp.locator("h1")).to_contain_text("Pushrod 2 of 4")
+    lamp.goto(f"{workshop.address}/part/{PUSHRODS[0]}")
+    expect(lamp.locator(".id .verdict")).to_contain_text("Use")
+    lamp.locator(".look .strike").click()
+    expect(lamp.locator("main")).to_contain_text("Its verdict is struck out with it: Use.")
+    press(lamp, "Wrong part")
+    Hand(lamp).settle()
+    Hand(lamp).press(lamp.locator(".act"))
+    expect(lamp.locator(".id .verdict")).to_contain_text("No verdict yet")
+    expect(lamp.locator(".act")).to_contain_text("Inspect")
+    for heading in ("inspection", "verdict"):
+        (fact,) = kept(lamp, heading, PUSHRODS[0])
+        assert fact["struck"]["reason"] == "Wrong part"
 
 
 def test_what_was_answered_is_still_there_after_the_page_was_lost(lamp: Page) -> None:

@@ -29,9 +29,14 @@ function actWords(part, next) {
     number: next.number,
     n: joint?.count ?? 0,
   };
-  const second =
-    next.do === 'inspect' && part.verdict.ask ? t('act.inspect.ask') : secondWords(next, facts);
+  const second = next.do === 'inspect' ? inspectWords(part.verdict) : secondWords(next, facts);
   return { label: t(`act.${next.do}`, facts), second };
+}
+
+/** Why it is to be inspected; with a verdict that stands it came back from the machine shop. @param {any} verdict */
+function inspectWords({ ask, word }) {
+  if (ask) return t('act.inspect.ask');
+  return t(word ? 'act.inspect.back' : 'act.inspect.second');
 }
 
 /** @param {any} next @param {Record<string, any>} facts */

@@ -2,7 +2,7 @@
 
 import { feedback } from '../feedback.js';
 import { pathOf } from '../frame/code_found.js';
-import { html, Missing, Page, say, Wait } from '../frame/index.js';
+import { html, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import * as drafts from '../run/drafts.js';
 import { capital, listed, named, passSays, written } from '../run/figures.js';
 import { useKeep } from '../run/keeping.js';
@@ -22,17 +22,28 @@ const words = (keys, facts) => keys.map((key) => t(`reason.${key}`, facts));
 function OfFact({ params, store, back }) {
   const { keep, trouble } = useKeep(store);
   const home = params.about ? pathOf({ heading: params.of ?? 'part', id: params.about }) : '/';
+  const { workshop } = useSlice(store, (s) => s.partSlice(params.about ?? ''), [params.about]);
+  if (!workshop) return html`<main class="run narrow"><${Wait} /></main>`;
+  const given = verdictsOf(workshop.subject(params.about ?? ''), params.entry);
   const strike = async (/** @type {string} */ reason) => {
-    if (!(await keep([drafts.strikeOut(params.entry, reason)]))) return false;
+    const entries = [params.entry, ...given.map(({ id }) => id)];
+    if (!(await keep(entries.map((id) => drafts.strikeOut(id, reason))))) return false;
     feedback('kept');
     say(t('strike.kept'));
     back(home);
     return true;
   };
-  return html`<${ReasonScreen} store=${store} name=${params.entry} title=${t('strike.title.fact')} says=${t('strike.says')}
+  return html`<${ReasonScreen} store=${store} name=${params.entry} title=${t('strike.title.fact')} says=${t('strike.says')} lines=${given.map(({ id, body }) => html`<p key=${id}>${t('strike.verdict', { verdict: t(`verdict.${body.verdict}`) })}</p>`)}
     chips=${words(['mistake', 'wrong-thing', 'typed-wrong', 'twice', 'looked-again', 'not-so'])} label=${t('strike.act.plain')}
     leave=${() => back(home)} keep=${strike} trouble=${trouble} />`;
 }
+
+/** The verdicts that an inspection gave: without it they have nothing to stand on. @param {any} part @param {string} entry @returns {any[]} */
+const verdictsOf = (part, entry) =>
+  (part?.facts ?? []).filter(
+    (/** @type {any} */ { heading, struck, body }) =>
+      heading === 'verdict' && !struck && body.inspection === entry,
+  );
 
 /** @param {any} props */
 function OfJoint({ params, store, go, back }) {

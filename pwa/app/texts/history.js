@@ -81,10 +81,10 @@ export const texts = {
   'history.unjudged.then':
     'Inspect them: each verdict counts here. Until then, 8 of 32 used pushrods thrown out is common practice, no source.',
   'history.bring': 'How many to bring home',
-  'history.bring.wanted': 'So many may be used',
+  'history.bring.wanted': 'So many should be kept',
   'history.bring.chance': 'With a chance of',
   'history.bring.says':
-    'Bring {bring} home: then {wanted} or more may be used, with a chance of {chance} %.',
+    'Bring {bring} home: then {wanted} or more are kept, not scrap, with a chance of {chance} %.',
   'history.bring.from': {
     one: 'From the one judged here alone.',
     other: 'From the {n} judged here alone.',

@@ -35,6 +35,7 @@ export const texts = {
   'strike.title': 'Strike out {name}',
   'strike.title.fact': 'Strike out this entry',
   'strike.says': 'Both lines stay readable.',
+  'strike.verdict': 'Its verdict is struck out with it: {verdict}.',
   'strike.act': 'Strike out {number}',
   'strike.act.plain': 'Strike out',
   'strike.reason': 'Why',

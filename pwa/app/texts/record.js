@@ -71,6 +71,7 @@ export const texts = {
   'act.begin.second': { one: 'one {noun}, by hand first', other: '{n} to tighten, by hand first' },
   'act.inspect': 'Inspect',
   'act.inspect.second': 'no verdict yet',
+  'act.inspect.back': 'back, not judged since',
   'act.inspect.ask': 'two verdicts are kept',
   'act.put-away': 'Put away',
   'act.put-away.second': 'nobody has said where it lies',

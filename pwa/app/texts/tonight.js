@@ -38,7 +38,7 @@ export const texts = {
   'first-day': 'No build yet.',
   'first-day.then': 'Start with a label: print a sheet, or take a blank one.',
   'held.scrap': '{parts}: scrap.',
-  'held.machine': '{parts}: at the machine shop.',
+  'held.machine': '{parts}: judged for the machine shop.',
   'held.not-inspected': {
     one: 'no verdict yet: {parts}.',
     other: '{n} parts have no verdict yet: {parts}.',

@@ -7,7 +7,7 @@ from datetime import date
 from typing import Any
 
 from witnessmark.log.values import Fact, Subject
-from witnessmark.log.workshop import Workshop, value
+from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import how_many, plain, things
 from witnessmark.views.joint_lines import made_by
 
@@ -34,7 +34,8 @@ def away(workshop: Workshop, today: str | None = None) -> dict[str, Any]:
         for fact in _said(part, "returned")
     ]
     back.sort(key=lambda line: (line["order"], line["id"]), reverse=True)
-    ready = [part for part in parts if things.mark(part) == "machine" and not _open(part)]
+    here = [part for part in parts if not _open(part) and not came_back(part)]
+    ready = [part for part in here if things.mark(part) == "machine"]
     ready.sort(key=lambda part: (plain.natural(plain.text(value(part, "name"))), part["id"]))
     return {"out": gone, "back": back, "ready": [_about(workshop, part) for part in ready]}
 
@@ -54,6 +55,12 @@ def out(part: Subject | None, today: str | None = None) -> list[dict[str, Any]]:
         }
         for fact in _open(part)
     ]
+
+
+def came_back(part: Subject | None) -> bool:
+    """Whether it came back and was not judged since: the verdict before is of what it was."""
+    judged = max((each["order"] for each in standing(part, "verdict")), default="")
+    return any(each["order"] > judged for each in _said(part, "returned"))
 
 
 def days(due: object, today: object) -> int | None:

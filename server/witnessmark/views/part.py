@@ -7,7 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import how_many, plain, things
-from witnessmark.views.away import out
+from witnessmark.views.away import came_back, out
 from witnessmark.views.held import is_single_use
 from witnessmark.views.joint_lines import made_by, note_lines, photos
 from witnessmark.views.kind_of import kind_of
@@ -136,8 +136,13 @@ def _inspections(subject: Subject | None) -> list[dict[str, Any]]:
 
 
 def _word(subject: Subject | None) -> str | None:
-    """The verdict that decides what is next; nothing is asked of what is single now."""
-    return "empty" if how_many.emptied(subject) else things.verdict(subject)["word"]
+    """The verdict that decides what is next; nothing is asked of what is single now.
+
+    What came back from the machine shop is not what was judged before.
+    """
+    if how_many.emptied(subject):
+        return "empty"
+    return None if came_back(subject) else things.verdict(subject)["word"]
 
 
 def _next(
