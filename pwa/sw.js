@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '1cc5f5247d06';
+const VERSION = '312ecc0e8064';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

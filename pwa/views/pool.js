@@ -1,5 +1,7 @@
 /** Which pieces of a kind may be used, what they measure, and which are held off and why. */
 import { value } from '../log/workshop.js';
+import { out } from './away.js';
+import { measured, READ } from './measured.js';
 import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
 import { measuresOf, sizeOf } from './sizes.js';
@@ -34,15 +36,17 @@ export function pool(workshop, kind, own = null) {
 }
 
 /**
- * Which standing set a piece is in, by piece.
+ * Which standing sets a piece is in, by piece; several where two devices chose the same piece, and
+ * a person must say which of them keeps it.
  * @param {Workshop} workshop
  * @param {string | null} [own] a set that is left out
+ * @returns {Map<string, string[]>}
  */
 export function inSets(workshop, own = null) {
-  /** @type {Map<string, string>} */
   const taken = new Map();
   for (const set of workshop.all('set').filter(({ id }) => id !== own)) {
-    for (const { part } of plain.mappings(value(set, 'pieces'))) taken.set(part, set.id);
+    const parts = new Set(plain.mappings(value(set, 'pieces')).map(({ part }) => plain.asId(part)));
+    for (const part of parts) taken.set(part, [...(taken.get(part) ?? []), set.id]);
   }
   return taken;
 }
@@ -65,7 +69,7 @@ export function usedInSets(workshop) {
  * @param {Workshop} workshop
  * @param {Subject} part
  * @param {import('./sizes.js').Measure[]} measures
- * @param {Map<string, string>} taken
+ * @param {Map<string, string[]>} taken
  */
 function line(workshop, part, measures, taken) {
   const sizes = measures.map((measure) => {
@@ -73,7 +77,7 @@ function line(workshop, part, measures, taken) {
     return found && { size: found.size, decimals: found.decimals };
   });
   const donor = plain.text(value(part, 'donor'));
-  const set = taken.get(part.id) ?? null;
+  const sets = taken.get(part.id) ?? [];
   const mark = things.mark(part);
   return {
     id: part.id,
@@ -82,24 +86,64 @@ function line(workshop, part, measures, taken) {
     verdict: mark,
     own_place: placeOf(workshop, part.id),
     sizes,
-    set: set && { id: set, name: things.nameOf(workshop, set) },
-    why: whyNot(part, mark, set, sizes),
+    outside: outsideOf(workshop, part, measures),
+    sets: sets.map((id) => ({ id, name: things.nameOf(workshop, id) })),
+    why: whyNot(part, mark, sets, sizes),
   };
+}
+
+/**
+ * The measures on which its worst spot lies outside, as its record says.
+ * @param {Workshop} workshop
+ * @param {Subject} part
+ * @param {import('./sizes.js').Measure[]} measures
+ */
+function outsideOf(workshop, part, measures) {
+  if (!someBeyond(part, measures)) return [];
+  const lines = measured(workshop, part.id);
+  return lines.filter(({ verdict }) => verdict === 'outside').map(({ id, name }) => ({ id, name }));
+}
+
+/**
+ * Whether any reading may lie beyond a limit: where none does, no spot can, and what all of them
+ * tell need not be worked out for every piece of a large pool.
+ * @param {Subject} part
+ * @param {import('./sizes.js').Measure[]} measures
+ */
+function someBeyond(part, measures) {
+  const limited = new Map(
+    measures.filter(({ least, most }) => least || most).map((each) => [each.id, each]),
+  );
+  if (!limited.size) return false;
+  const read = part.facts.filter(({ heading }) => READ.includes(heading));
+  return read
+    .flatMap(({ body }) => plain.mappings(body.readings))
+    .some(({ measure, value: kept }) => {
+      const known = limited.get(measure);
+      return known !== undefined && !within(plain.measured(kept), known);
+    });
+}
+
+/** @param {plain.Measured | null} read @param {import('./sizes.js').Measure} measure */
+function within(read, { unit, least, most }) {
+  if (!read || read.unit !== unit) return false;
+  const size = Number(read.value);
+  return size >= Number(least ?? -Infinity) && size <= Number(most ?? Infinity);
 }
 
 /**
  * @param {Subject} part
  * @param {string} mark
- * @param {string | null} set
+ * @param {string[]} sets
  * @param {unknown[]} sizes
  * @returns {string | null}
  */
-function whyNot(part, mark, set, sizes) {
+function whyNot(part, mark, sets, sizes) {
   if (mark !== 'use' && mark !== 'spare') return WHY[mark] ?? 'not-inspected';
   if (things.quantity(part) !== 1) return 'counted';
   if (things.isFitted(part)) return 'fitted';
-  if (set !== null) return 'in-set';
-  if (things.isGone(part)) return 'away';
+  if (sets.length) return 'in-set';
+  if (things.isGone(part) || out(part).length) return 'away';
   return sizes.some(Boolean) ? null : 'no-reading';
 }
 

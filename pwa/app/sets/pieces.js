@@ -5,7 +5,7 @@ import { html, Key } from '../frame/index.js';
 import { Press } from '../press.js';
 import { t } from '../texts/index.js';
 import { ifOnly } from './model.js';
-import { figure, spreadSays } from './says.js';
+import { figure, namesSay, spreadSays } from './says.js';
 
 /** @type {Record<string, number>} */
 const FIRST = { pinned: 0, in: 0, spare: 1, idle: 2, outside: 3, out: 3, missing: 4 };
@@ -52,9 +52,14 @@ export const sizesSay = ({ sizes }, measures) =>
     .join(' · ');
 
 /** @param {any} piece */
-function stateSays({ state, rank, verdict }) {
-  const says = t(`set.state.${state}`, { n: rank ?? 0 });
-  return verdict === 'spare' ? `${says} · ${t('set.wear.spare')}` : says;
+function stateSays({ state, rank, verdict, outside }) {
+  return [
+    t(`set.state.${state}`, { n: rank ?? 0 }),
+    ...outside.map((/** @type {any} */ one) => t('set.spot.outside', { measure: one.name ?? '' })),
+    verdict === 'spare' && t('set.wear.spare'),
+  ]
+    .filter(Boolean)
+    .join(' · ');
 }
 
 /** @param {string[]} ids @param {string} id @param {boolean} on */
@@ -94,6 +99,6 @@ export function HeldOff({ off }) {
     (
       piece,
     ) => html`<li key=${piece.id}><a class="row" href=${`/part/${piece.id}`}><span class="says"><b>${piece.name ?? piece.id}</b>
-      <span class="soft">${t(`set.why.${piece.why}`, { set: piece.set?.name ?? '' })}</span></span></a></li>`,
+      <span class="soft">${t(`set.why.${piece.why}`, { set: namesSay(piece.sets) })}</span></span></a></li>`,
   )}</ul>${more}</section>`;
 }

@@ -6,6 +6,8 @@ import { listed } from './listed.js';
 
 const HEADINGS = ['part', 'set', 'kind', 'donor', 'build'];
 const AROUND = ['set', 'build'];
+/** Instruments, since how sure a reading is says whether it lies outside its limit. */
+const OF_KIND = ['part', 'donor', 'instrument'];
 const LIST = 'sets';
 
 /** Kinds, pieces, donors, builds and sets. @param {any} store */
@@ -65,7 +67,7 @@ export async function readSet(store, id, kind) {
   const found = [about, ...held].map((one) => slice.subject(one) ?? subjectIn(strange, one));
   return Workshop([
     ...AROUND.flatMap((word) => around.all(word)),
-    ...['part', 'donor'].flatMap((word) => slice.all(word)),
+    ...OF_KIND.flatMap((word) => slice.all(word)),
     ...[set, ...found].filter(Boolean),
   ]);
 }

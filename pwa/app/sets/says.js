@@ -9,6 +9,16 @@ export const figure = (size, decimals) => local(size.toFixed(Math.min(decimals, 
 export const decimalsOf = (pieces, at) =>
   Math.max(0, ...pieces.map(({ sizes }) => sizes[at]?.decimals ?? 0));
 
+/** The names of sets, one after another. @param {{id: string, name: string | null}[]} sets */
+export const namesSay = (sets) => sets.map(({ id, name }) => name ?? id).join(', ');
+
+/** The other sets that hold pieces of this one, each once. @param {any[]} pieces @returns {any[]} */
+export const othersOf = (pieces) => [
+  ...new Map(
+    pieces.flatMap(({ also }) => also.map((/** @type {any} */ one) => [one.id, one])),
+  ).values(),
+];
+
 /** Spreads in words: "0.05 mm", or each with its measure. @param {any} asked @param {readonly number[]} spreads */
 export function spreadSays({ measures, measured }, spreads) {
   const says = spreads.map((spread, i) => {

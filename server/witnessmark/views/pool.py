@@ -8,6 +8,8 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
+from witnessmark.views.away import out
+from witnessmark.views.measured import measured
 from witnessmark.views.own_place import place_of
 from witnessmark.views.sizes import measures_of, size_of
 
@@ -38,14 +40,17 @@ def pool(workshop: Workshop, kind: str, own: str | None = None) -> dict[str, Any
     }
 
 
-def in_sets(workshop: Workshop, own: str | None = None) -> dict[str, str]:
-    """Which standing set a piece is in, by piece; own is a set that is left out."""
-    return {
-        plain.as_id(each.get("part")): found["id"]
-        for found in workshop.all("set")
-        if found["id"] != own
-        for each in plain.mappings(value(found, "pieces"))
-    }
+def in_sets(workshop: Workshop, own: str | None = None) -> dict[str, list[str]]:
+    """Which standing sets a piece is in, by piece; own is a set that is left out.
+
+    Several where two devices chose the same piece; a person must say which of them keeps it.
+    """
+    taken: dict[str, list[str]] = {}
+    for found in workshop.all("set"):
+        pieces = plain.mappings(value(found, "pieces")) if found["id"] != own else []
+        for part in plain.once(plain.as_id(each.get("part")) for each in pieces):
+            taken.setdefault(part, []).append(found["id"])
+    return taken
 
 
 def used_in_sets(workshop: Workshop) -> Counter[str]:
@@ -58,11 +63,11 @@ def used_in_sets(workshop: Workshop) -> Counter[str]:
 
 
 def _line(
-    workshop: Workshop, part: Subject, measures: list[dict[str, Any]], taken: dict[str, str]
+    workshop: Workshop, part: Subject, measures: list[dict[str, Any]], taken: dict[str, list[str]]
 ) -> dict[str, Any]:
     found = [size_of(part, measure) for measure in measures]
     sizes = [each and {name: each[name] for name in ("size", "decimals")} for each in found]
-    donor, held = plain.text(value(part, "donor")), taken.get(part["id"])
+    donor, held = plain.text(value(part, "donor")), taken.get(part["id"], [])
     mark = things.mark(part)
     return {
         "id": part["id"],
@@ -71,19 +76,32 @@ def _line(
         "verdict": mark,
         "own_place": place_of(workshop, part["id"]),
         "sizes": sizes,
-        "set": {"id": held, "name": things.name_of(workshop, held)} if held else None,
+        "outside": _outside(workshop, part, measures),
+        "sets": [{"id": each, "name": things.name_of(workshop, each)} for each in held],
         "why": _why_not(part, mark, held, sizes),
     }
 
 
-def _why_not(part: Subject, mark: str, held: str | None, sizes: list[Any]) -> str | None:
+def _outside(
+    workshop: Workshop, part: Subject, measures: list[dict[str, Any]]
+) -> list[dict[str, Any]]:
+    """The measures on which its worst spot lies outside, as its record says."""
+    if not any(each["least"] or each["most"] for each in measures):
+        return []
+    lines = measured(workshop, part["id"])
+    return [
+        {"id": line["id"], "name": line["name"]} for line in lines if line["verdict"] == "outside"
+    ]
+
+
+def _why_not(part: Subject, mark: str, held: list[str], sizes: list[Any]) -> str | None:
     if mark not in ("use", "spare"):
         return _WHY.get(mark, "not-inspected")
     found = {
         "counted": how_many.quantity(part) != 1,
         "fitted": things.is_fitted(part),
-        "in-set": held is not None,
-        "away": things.is_gone(part),
+        "in-set": bool(held),
+        "away": things.is_gone(part) or bool(out(part)),
         "no-reading": not any(sizes),
     }
     return next((why for why, true in found.items() if true), None)
