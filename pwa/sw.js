@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '312ecc0e8064';
+const VERSION = 'b8edb97cda75';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -4,6 +4,7 @@ import { Row } from '../frame/row.js';
 import { useLater } from '../later.js';
 import { listFrom, readList } from '../sets/read.js';
 import { warm } from '../sets/ready.js';
+import { namesSay, othersOf } from '../sets/says.js';
 import { t } from '../texts/index.js';
 import '../texts/sets.js';
 
@@ -58,6 +59,11 @@ const saysOf = (set) =>
     t('sets.row', { n: set.pieces.length }),
     set.build?.name,
     set.changed.length && t('sets.changed', { n: set.changed.length }),
+    set.claimed.length &&
+      t('sets.claimed', {
+        n: new Set(set.claimed).size,
+        sets: namesSay(othersOf(set.pieces)),
+      }),
   ]
     .filter(Boolean)
     .join(' · ');

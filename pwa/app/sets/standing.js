@@ -2,7 +2,7 @@
 import { Caution, html, Key, Page } from '../frame/index.js';
 import { Row } from '../frame/row.js';
 import { t } from '../texts/index.js';
-import { figure } from './says.js';
+import { figure, namesSay, othersOf } from './says.js';
 
 const MARKED = ['use', 'spare', 'machine', 'scrap'];
 
@@ -14,6 +14,7 @@ export function Standing({ set, back }) {
     <div class="id"><h1 tabindex="-1">${title}</h1><p class="soft">${[build?.name, says].filter(Boolean).join(' · ')}</p></div>
     ${hidden && html`<${Caution} word="notice" says=${t('set.struck')} />`}
     ${!hidden && changed.length > 0 && html`<${Caution} says=${t('set.changed', { n: changed.length })} />`}
+    ${!hidden && html`<${Claimed} set=${set} />`}
     <ul class="sheet set-spread">${set.spread.map((/** @type {any} */ one) => html`<${Spread} key=${one.id} one=${one} />`)}</ul>
     <div class="pair">${kind && html`<${Key} className="press" href=${`/set/new?kind=${encodeURIComponent(kind.id)}`} label=${t('set.again')} />`}
       ${!hidden && html`<${Key} className="press" href=${`/set/${set.id}?strike=1`} icon="i-strike" label=${t('set.strike')} />`}</div></div>
@@ -34,13 +35,29 @@ export function Standing({ set, back }) {
 const iconOf = ({ verdict }) => (MARKED.includes(verdict) ? `v-${verdict}` : 'i-find');
 
 /** @param {any} piece */
-const changesSay = ({ verdict, changes }) =>
+const changesSay = ({ verdict, changes, also = [] }) =>
   [
     MARKED.includes(verdict) && t(`verdict.${verdict}`),
     ...changes.map((/** @type {string} */ word) => t(`set.change.${word}`)),
+    also.length > 0 && t('set.also', { set: namesSay(also) }),
   ]
     .filter(Boolean)
     .join(' · ');
+
+/** Pieces that another set holds, too: which set keeps them is for a person to say. @param {{set: any}} props */
+function Claimed({ set: { pieces, claimed } }) {
+  if (!claimed.length) return null;
+  const held = (/** @type {string} */ id) =>
+    pieces.filter((/** @type {any} */ { also }) =>
+      also.some((/** @type {any} */ one) => one.id === id),
+    );
+  return html`<${Caution} says=${t('set.claimed', { n: new Set(claimed).size })} /><ul class="sheet">${othersOf(
+    pieces,
+  ).map(
+    ({ id, name }) =>
+      html`<li key=${id}><${Row} href=${`/set/${id}`} icon="i-set-of" name=${name ?? id} says=${t('set.claimed.holds', { pieces: namesSay(held(id)) })} /></li>`,
+  )}</ul>`;
+}
 
 /** @param {{one: any}} props */
 function Spread({ one }) {

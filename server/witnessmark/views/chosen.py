@@ -4,26 +4,36 @@ from __future__ import annotations
 
 from typing import Any
 
-from witnessmark.log.values import Subject
+from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop, standing, value
-from witnessmark.views import plain, things
+from witnessmark.views import how_many, plain, things
+from witnessmark.views.away import out
+from witnessmark.views.pool import in_sets, used_in_sets
 from witnessmark.views.sizes import measures_of, size_of
 
 Line = dict[str, Any]
 
 
 def chosen(workshop: Workshop, id_: str) -> Line:
-    """A set as it stands now."""
+    """A set as it stands now.
+
+    changed: pieces that are no longer as they were; claimed: pieces another standing set holds
+    too, so that a person must say which of them keeps it.
+    """
     found = workshop.subject(id_)
     kind, build = plain.text(value(found, "kind")), plain.text(value(found, "build"))
     measures = _compared(found, measures_of(workshop.subject(kind) if kind else None))
     since = found["fields"]["pieces"]["order"] if found and "pieces" in found["fields"] else ""
+    others = in_sets(workshop, id_) if found and not found["hidden"] else {}
+    used = used_in_sets(workshop)
     pieces = [
         {
-            **_line(workshop, plain.as_id(each.get("part")), measures, since, build),
+            **_line(workshop, part, measures, since, build),
             "place": plain.text(each.get("place")),
+            "also": _also(workshop, part, others.get(part, []), used[part]),
         }
         for each in plain.mappings(value(found, "pieces"))
+        for part in (plain.as_id(each.get("part")),)
     ]
     spares = [
         {**_line(workshop, part, measures, since, build), "rank": rank}
@@ -41,6 +51,7 @@ def chosen(workshop: Workshop, id_: str) -> Line:
         "spares": spares,
         "spread": [{**each, **_spread(pieces, at)} for at, each in enumerate(measures)],
         "changed": [each["id"] for each in pieces if each["changes"]],
+        "claimed": [each["id"] for each in pieces if each["also"]],
         "invented": value(found, "invented") is True,
     }
 
@@ -65,24 +76,65 @@ def _line(
         "name": plain.text(value(part, "name")),
         "verdict": things.mark(part),
         "sizes": [each and {name: each[name] for name in ("size", "decimals")} for each in sizes],
-        "changes": _changes(part, sizes, since, build),
+        "changes": _changes(part, list(zip(measures, sizes, strict=True)), since, build),
     }
 
 
+def _also(
+    workshop: Workshop, part: str, others: list[str], used: int
+) -> list[dict[str, str | None]]:
+    """Other standing sets that hold a piece, where all of them together want more than there are.
+
+    Sets may share what is counted, as long as there is enough of it.
+    """
+    enough = used <= (how_many.quantity(workshop.subject(part)) or 1)
+    return (
+        [] if enough else [{"id": each, "name": things.name_of(workshop, each)} for each in others]
+    )
+
+
 def _changes(
-    part: Subject | None, sizes: list[Line | None], since: str, build: str | None
+    part: Subject | None,
+    sizes: list[tuple[Line, Line | None]],
+    since: str,
+    build: str | None,
 ) -> list[str]:
     """What became of a piece since it was chosen."""
     if part is None or part["heading"] != "part" or part["hidden"]:
         return ["missing"]
     mark = things.mark(part)
     fitted = [plain.text(each["body"].get("build")) for each in standing(part, "fitted")]
-    changes = [] if mark in ("use", "spare") else [mark]
-    if any(each and each["order"] > since for each in sizes):
-        changes.append("measured-again")
-    if any(each is not None and each != build for each in fitted):
-        changes.append("fitted-elsewhere")
-    return changes
+    read = {_read_since(part, measure, now, since) for measure, now in sizes}
+    found = {
+        mark: mark not in ("use", "spare"),
+        **{word: word in read for word in ("measured-again", "reading-struck", "no-reading")},
+        "away": things.is_gone(part) or bool(out(part)),
+        "fitted-elsewhere": any(each is not None and each != build for each in fitted),
+    }
+    return [word for word, true in found.items() if true]
+
+
+def _read_since(part: Subject, measure: Line, now: Line | None, since: str) -> str | None:
+    """What became of the reading a piece was chosen by."""
+    if now and now["order"] > since:
+        return "measured-again"
+    was = size_of(_as_it_was(part, since), measure) if part["strikes"] else now
+    if was is None or (now and now["order"] == was["order"]):
+        return None
+    return "reading-struck" if now else "no-reading"
+
+
+def _as_it_was(part: Subject, since: str) -> Subject:
+    """A part with the facts there were then, of which only what was struck by then is struck."""
+    then = {each["id"] for each in part["strikes"] if each["order"] <= since}
+    facts = [
+        fact
+        if fact["struck"] is None or fact["struck"]["id"] in then
+        else Fact(**{**fact, "struck": None})
+        for fact in part["facts"]
+        if fact["order"] <= since
+    ]
+    return Subject(**{**part, "facts": facts})
 
 
 def _spread(pieces: list[Line], at: int) -> Line:
