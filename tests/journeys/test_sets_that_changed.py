@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 from journeys import rods
-from journeys.demo_phone import DemoPhone, demo_phone
+from journeys.demo_phone import SIZES, DemoPhone, demo_phone, size
 from playwright.sync_api import Locator, expect
 
 ONE, OTHER, KEPT = (f"22222222-0000-7000-8000-0000000000{sign}" for sign in ("f1", "f2", "f3"))
@@ -60,6 +60,16 @@ def test_a_set_says_of_each_piece_what_became_of_it(phone: DemoPhone) -> None:
     expect(row(phone, "Pushrod 3")).to_contain_text("struck out, none is left")
     expect(row(phone, "Pushrod 4")).to_contain_text("away, not back yet")
     expect(phone.page.locator("main")).to_contain_text("3 pieces are no longer as they were")
+
+
+@pytest.mark.parametrize("at", SIZES)
+@pytest.mark.parametrize("screen", [f"/set/{ONE}", "/sets"])
+def test_what_changed_holds_at_every_size_and_in_every_theme(
+    phone: DemoPhone, screen: str, at: str
+) -> None:
+    size(phone, at)
+    phone.open(screen)
+    assert phone.wrong(at, phone.jumps()) == {}
 
 
 def test_a_piece_two_sets_hold_is_asked_about_on_both_and_in_the_list(phone: DemoPhone) -> None:
