@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'b8edb97cda75';
+const VERSION = '56a02828abdc';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

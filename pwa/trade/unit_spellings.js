@@ -122,6 +122,12 @@ export const SPELLINGS = {
     min: ['mins', 'minute', 'minutes'],
     h: ['hr', 'hrs', 'hour', 'hours'],
   },
+  voltage: { V: ['volt', 'volts'], mV: ['millivolt', 'millivolts'] },
+  resistance: { Ω: ['ohm', 'ohms'], kΩ: ['kohm', 'kohms', 'k'] },
+  current: {
+    A: ['amp', 'amps', 'ampere', 'amperes'],
+    mA: ['milliamp', 'milliamps', 'milliampere', 'milliamperes'],
+  },
 };
 
 /**

@@ -48,6 +48,9 @@ export const UNIT_WORDS = Object.freeze({
   'travel-speed': { 'm/s': '1', 'ft/min': '0.3048/60' },
   'spring-rate': { 'N/mm': '1000', 'lbf/in': '4.4482216152605/0.0254' },
   time: { s: '1', min: '60', h: '3600' },
+  voltage: { V: '1', mV: '0.001' },
+  resistance: { Ω: '1', kΩ: '1000' },
+  current: { A: '1', mA: '0.001' },
 });
 
 /** What is added after sizing, to come to degrees Celsius: only temperatures have such an offset. */

@@ -121,6 +121,12 @@ SPELLINGS: dict[str, dict[str, tuple[str, ...]]] = {
         "min": ("mins", "minute", "minutes"),
         "h": ("hr", "hrs", "hour", "hours"),
     },
+    "voltage": {"V": ("volt", "volts"), "mV": ("millivolt", "millivolts")},
+    "resistance": {"Ω": ("ohm", "ohms"), "kΩ": ("kohm", "kohms", "k")},
+    "current": {
+        "A": ("amp", "amps", "ampere", "amperes"),
+        "mA": ("milliamp", "milliamps", "milliampere", "milliamperes"),
+    },
 }
 """Quantity → word → further spellings; the word itself, squeezed, is one too."""
 

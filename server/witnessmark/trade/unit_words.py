@@ -62,5 +62,8 @@ UNIT_WORDS: dict[str, dict[str, str]] = {
     "travel-speed": {"m/s": "meter / second", "ft/min": "foot / minute"},
     "spring-rate": {"N/mm": "newton / millimeter", "lbf/in": "pound_force / inch"},
     "time": {"s": "second", "min": "minute", "h": "hour"},
+    "voltage": {"V": "volt", "mV": "millivolt"},
+    "resistance": {"Ω": "ohm", "kΩ": "kiloohm"},
+    "current": {"A": "ampere", "mA": "milliampere"},
 }
 """Quantity → word → the registry's expression for it. "speed" is of turning, rpm in the trade."""
