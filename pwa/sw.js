@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '56a02828abdc';
+const VERSION = '2560b58ad2e6';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -88,11 +88,11 @@ export function back(otherwise = '/') {
 /** The longest name that stands beside the arrow; a longer one would push the sync mark away. */
 const LONGEST = 16;
 
+/** A name that fits beside the arrow, or an empty text. @param {string} name */
+export const fits = (name) => (name.length <= LONGEST ? name : '');
+
 /** What the screen before this one is called, or an empty text. */
-export function cameFrom() {
-  const from = history.state?.from ?? '';
-  return from.length <= LONGEST ? from : '';
-}
+export const cameFrom = () => fits(history.state?.from ?? '');
 
 /** Whether there is a screen before this one. */
 export const canGoBack = () => history.state?.depth > 0;

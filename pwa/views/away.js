@@ -39,11 +39,16 @@ export function away(workshop, today = null) {
       line.id,
     ]),
     back: plain.sorted(back, ({ order, id }) => [order, id]).reverse(),
-    ready: plain
-      .sorted(ready, (part) => [plain.natural(plain.text(value(part, 'name'))), part.id])
-      .map((part) => about(workshop, part)),
+    look: byName(parts.filter((part) => !unreturned(part).length && cameBack(part))).map((part) =>
+      about(workshop, part),
+    ),
+    ready: byName(ready).map((part) => about(workshop, part)),
   };
 }
+
+/** @param {Subject[]} parts */
+const byName = (parts) =>
+  plain.sorted(parts, (part) => [plain.natural(plain.text(value(part, 'name'))), part.id]);
 
 /**
  * Where a part is now, as far as it was sent out and has not come back.

@@ -109,7 +109,7 @@ function nextOf(rows) {
  */
 function doing(what, row, part, left) {
   const { id = null, heading = null, kind = null, name = null, parts = [] } = row ?? {};
-  const of = what === 'open' ? 1 : parts.length;
+  const of = what === 'open' ? 1 : parts.filter(({ mark }) => mark !== 'empty').length;
   return { do: what, id, heading, kind, name, part, left, of };
 }
 

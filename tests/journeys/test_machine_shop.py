@@ -91,8 +91,8 @@ def test_what_was_sent_together_comes_back_together_but_for_what_is_still_there(
     what = {"to": "Polisher", "for": "polish", "due": "2031-05-06"}
     phone.store(made.KEEP, [{"heading": "sent", "about": one, "body": what} for one in names])
     phone.open("/away")
-    press_in(page, ".together .row", "All 3 are back")
-    expect(page.locator("h1")).to_have_text("3 parts back")
+    press_in(page, ".together .row", "Are all 3 back?")
+    expect(page.locator("h1")).to_have_text("3 parts sent together")
     press_in(page, ".chips button", "Tappet 5")
     page.get_by_label("What was done").fill("0.02 off")
     press_in(page, ".act", "Keep: 2 parts are back")

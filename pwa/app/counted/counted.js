@@ -3,7 +3,7 @@
 import { counted } from '../../views/counted.js';
 import { Caution, html, Key } from '../frame/index.js';
 import { Row } from '../frame/row.js';
-import { hasIcon } from '../icons.js';
+import { hasIcon, Icon } from '../icons.js';
 import { keepAll } from '../keeping.js';
 import '../texts/strip.js';
 import { t } from '../texts/index.js';
@@ -14,6 +14,7 @@ export function Counted({ part, workshop, store }) {
   const now = counted(workshop, part.id);
   if (!now.single && now.make.length < 2 && !now.judged_back.length) return null;
   const back = now.pieces.filter(({ id }) => now.back.includes(id));
+  const look = now.pieces.find(({ mark }) => mark === 'look');
   const make = () =>
     keepAll(store, singly(workshop, part.id, now.make), t('counted.made', { n: now.make.length }));
   const bring = () =>
@@ -21,7 +22,8 @@ export function Counted({ part, workshop, store }) {
   return html`<section><div class="sect"><h2>${t('counted.head')}</h2><span class="soft">${t('counted.says', { left: now.left, single: now.single })}</span></div>
     ${now.left < 0 && html`<${Caution} says=${t('counted.too-few')} />`}
     ${now.judged_back.length > 0 && html`<${JudgedBack} now=${now} part=${part} workshop=${workshop} store=${store} />`}
-    <div class="stack">${now.make.length > 0 && html`<${Key} icon="i-apart" label=${t('counted.make')} onPress=${make} />`}
+    <div class="stack">${look && html`<${Key} href=${`/inspect/${look.id}`} icon="i-find" label=${t('counted.inspect')} />`}
+    ${now.make.length > 0 && html`<${Key} icon="i-apart" label=${t('counted.make')} onPress=${make} />`}
     ${back.length > 0 && html`<${Key} icon="i-bag" label=${backWords(back.length, now.single)} onPress=${bring} />`}</div>
     ${now.pieces.length > 0 && html`<${Pieces} pieces=${now.pieces} />`}</section>`;
 }
@@ -31,7 +33,7 @@ const backWords = (n, single) => (n === single ? t('counted.back') : t('counted.
 
 /** @param {{pieces: any[]}} props */
 const Pieces = ({ pieces }) =>
-  html`<details class="fold"><summary>${t('counted.pieces')}</summary><ul class="sheet">${pieces.map(
+  html`<details class="fold"><summary>${t('counted.pieces')}<${Icon} name="i-down" /></summary><ul class="sheet">${pieces.map(
     (piece) =>
       html`<li key=${piece.id}><${Row} href=${`/part/${piece.id}`} icon=${hasIcon(`v-${piece.mark}`) ? `v-${piece.mark}` : 'i-part'} name=${piece.name} says=${t(`mark.${piece.mark}`)} /></li>`,
   )}</ul></details>`;

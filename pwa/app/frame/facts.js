@@ -45,7 +45,9 @@ function standing(part) {
   const verdicts = (part.verdict?.standing ?? []).map((/** @type {any} */ one) => ({
     id: one.id,
     made: one,
-    what: t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }),
+    what: [t('stands.verdict', { verdict: t(`verdict.${one.verdict}`) }), one.reason]
+      .filter(Boolean)
+      .join(', '),
   }));
   const places = part.lies.map((/** @type {any} */ one) => ({
     id: one.id,

@@ -1,7 +1,7 @@
 /** The frame of every screen: demo line, top, what it is, doors. */
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from '../icons.js';
-import { cameFrom, canGoBack, back as goBack, place, remembered } from '../router.js';
+import { cameFrom, canGoBack, fits, back as goBack, place, remembered } from '../router.js';
 import { settings } from '../settings.js';
 import { t } from '../texts/index.js';
 import { capital } from '../words.js';
@@ -26,7 +26,7 @@ export function Doors({ now }) {
 
 /** Back to where the person came from; `to` when they came from nowhere. @param {{to: string, says: string}} props */
 function Back({ to, says }) {
-  const words = canGoBack() ? cameFrom() || t('back') : says;
+  const words = (canGoBack() ? cameFrom() : fits(says)) || t('back');
   return html`<a class="press" href=${to} data-back onClick=${(/** @type {MouseEvent} */ click) => {
     click.preventDefault();
     goBack(to);

@@ -51,8 +51,9 @@ function useNextUp(id) {
   useEffect(() => {
     if (shown.current === id) return;
     shown.current = id;
-    scrollTo(0, 0);
     const heading = /** @type {HTMLElement | null} */ (document.querySelector('h1[tabindex]'));
+    // On a phone the room above the verdicts scrolls, on a desk the page.
+    for (let at = heading?.parentElement; at; at = at.parentElement) at.scrollTop = 0;
     heading?.focus({ preventScroll: true });
   }, [id]);
 }

@@ -19,10 +19,11 @@ export function screen({ store }) {
   const title = t('away.title');
   if (!workshop)
     return html`<${Page} title=${title} back=${BACK} now="more" ready=${false}><div class="left"><${Wait} /></div></${Page}>`;
-  const { out, back, ready } = awayView(workshop, today());
+  const { out, back, look, ready } = awayView(workshop, today());
   return html`<${Page} title=${title} back=${BACK} now="more" className="list"><div class="left">
     <div class="id"><h1 tabindex="-1">${title}</h1></div>
     ${out.length === 0 ? html`<${Missing} says=${t('away.none')} />` : html`<${Out} lines=${out} />`}
+    ${look.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.look')}</h2></div><ul class="sheet">${look.map((/** @type {any} */ one) => html`<li key=${one.part}><${Row} href=${`/inspect/${one.part}`} icon="i-find" name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`}
     ${ready.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.ready')}</h2></div><ul class="sheet">${ready.map((/** @type {any} */ one) => html`<li key=${one.part}><${Row} href=${`/send?part=${one.part}`} icon="v-machine" name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`}
     ${back.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.back')}</h2></div><ul class="sheet">${back.slice(0, LATELY).map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.part}`} icon="i-part" name=${one.name || t('record.nameless')} says=${backSays(one)} /></li>`)}</ul></section>`}
     <${Dock}><${Act} href="/send" label=${t('away.send')} /></${Dock}></div></${Page}>`;
@@ -35,7 +36,7 @@ const Out = ({
   <div class="stack"><ul class="sheet">${batchesOf(lines).map(
     (
       box,
-    ) => html`${box.length > 1 && html`<li key=${`of ${box[0].id}`} class="together"><${Row} href=${`/back?of=${box[0].id}`} icon="i-shop" name=${t('away.all', { n: box.length })} says=${t('away.all.says')} /></li>`}
+    ) => html`${box.length > 1 && html`<li key=${`of ${box[0].id}`} class="together"><${Row} href=${`/back?of=${box[0].id}`} icon="i-shop" name=${t('away.all', { n: box.length })} says=${[t('away.to', { to: box[0].to }), box[0].for].filter(Boolean).join(' · ')} /></li>`}
     ${box.map((one) => html`<li key=${one.id}><${Row} href=${`/back/${one.part}`} icon="i-move" name=${one.name || t('record.nameless')} says=${[outSays(one), ...one.codes.map(codeGroups)].join(' · ')} figure=${one.quantity} /></li>`)}`,
   )}</ul>
   <${Key} icon="i-print" label=${t('away.print')} onPress=${() => window.print()} /></div>`;

@@ -101,7 +101,7 @@ function What({ draft, change, tos }) {
   return html`${tos.length > 0 && html`<${Chips} label=${t('send.to')} value=${draft.to} words=${chips(tos)} onChange=${(/** @type {string} */ to) => change({ to })} />`}
     ${field('to', tos.length > 0 ? { label: t('send.to.other') } : {})}
     <${Chips} label=${t('send.for')} value=${draft.for} words=${chips(works)} onChange=${(/** @type {string} */ one) => change({ for: one })} />
-    ${field('for', { label: t('send.for.text') })}${field('due', { type: 'date' })}${field('price', { hint: t('form.optional') })}
+    ${field('for', { label: t('send.for.text') })}${field('due', { type: 'date' })}${field('price', { hint: t('form.optional'), ...(draft.parts.length > 1 ? { label: t('send.price.each') } : {}) })}
     ${draft.price.trim() && field('currency', { hint: t('send.currency.hint') })}${field('note', { area: true, hint: t('form.optional') })}`;
 }
 

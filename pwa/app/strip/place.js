@@ -10,8 +10,8 @@ import { t } from '../texts/index.js';
 const AT_HAND = 6;
 
 /**
- * What is offered: places after the last one of the kind; where it has none yet, after the last
- * one of all, and the usual ones to begin with.
+ * What is offered: places after the last one of the kind; where that has no number, the usual
+ * ones, too; where the kind has none yet, the last one of all, and the usual ones.
  * @param {any} workshop
  * @param {any[]} lines what was bagged this evening, the newest first
  * @param {string} kind
@@ -25,12 +25,15 @@ export function offered(workshop, lines, kind) {
   const mine = parts.filter((/** @type {any} */ one) => one.kind === kind);
   const used = mine.map((/** @type {any} */ one) => one.from);
   const last = lastOf(lines, mine);
-  if (last) return nextPlaces(last, used);
+  const next = nextPlaces(last, used);
+  if (last && /[0-9]/.test(last)) return next;
   const before = lastOf(lines, parts);
-  return [...new Set([...(before ? [before] : []), ...t('strip.place.start').split('|')])].slice(
-    0,
-    AT_HAND,
-  );
+  const usual = [
+    ...(before && before !== last ? [before] : []),
+    ...t('strip.place.start').split('|'),
+  ];
+  const free = usual.filter((one) => !used.includes(one));
+  return [...new Set([...next, ...free])].slice(0, AT_HAND);
 }
 
 /** @param {any} part */

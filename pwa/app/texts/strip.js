@@ -96,6 +96,7 @@ addTexts({
   'counted.back.kept': 'Counted together again.',
   'counted.back.reason': 'counted together again',
   'counted.pieces': 'The single pieces',
+  'counted.inspect': 'Inspect the single pieces',
   'counted.judged': {
     one: 'Piece {names} was judged on another device while it was counted together again.',
     other: 'Pieces {names} were judged on another device while they were counted together again.',

@@ -36,8 +36,15 @@ def away(workshop: Workshop, today: str | None = None) -> dict[str, Any]:
     back.sort(key=lambda line: (line["order"], line["id"]), reverse=True)
     here = [part for part in parts if not _open(part) and not came_back(part)]
     ready = [part for part in here if things.mark(part) == "machine"]
-    ready.sort(key=lambda part: (plain.natural(plain.text(value(part, "name"))), part["id"]))
-    return {"out": gone, "back": back, "ready": [_about(workshop, part) for part in ready]}
+    look = [part for part in parts if not _open(part) and came_back(part)]
+    for found in (look, ready):
+        found.sort(key=lambda part: (plain.natural(plain.text(value(part, "name"))), part["id"]))
+    return {
+        "out": gone,
+        "back": back,
+        "look": [_about(workshop, part) for part in look],
+        "ready": [_about(workshop, part) for part in ready],
+    }
 
 
 def out(part: Subject | None, today: str | None = None) -> list[dict[str, Any]]:

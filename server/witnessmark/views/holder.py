@@ -76,7 +76,8 @@ def _next(rows: list[dict[str, Any]]) -> dict[str, Any]:
     for row in rows:
         left = [each for each in row["parts"] if each["mark"] == "look" and not each["gone"]]
         if left:
-            return _do("inspect", row, left[0]["id"], len(left), len(row["parts"]))
+            whole = [each for each in row["parts"] if each["mark"] != "empty"]
+            return _do("inspect", row, left[0]["id"], len(left), len(whole))
     if len(rows) == 1 and rows[0]["id"]:
         return _do("open", rows[0], None, 0, 1)
     return _do("none", None, None, 0, 0)
