@@ -110,6 +110,7 @@ def test_zero_is_a_reading_and_crossed_limits_judge_nothing(open_bench: Opener) 
     read(page, "0")
     expect(row(page, "Run-out")).to_contain_text("0 in")
     expect(row(page, "Run-out")).not_to_contain_text("inside")
+    expect(row(page, "Run-out")).to_contain_text("the least is above the most")
 
 
 def test_a_reading_in_a_unit_of_another_kind_is_left_out(open_bench: Opener) -> None:

@@ -71,11 +71,17 @@ export function readingOf(measure, spot, amount, instrument) {
 export const toldOf = (measure, readings, tools) =>
   told(measure, readingsOf(measure, readings), (id) => tools?.subject(id) ?? null);
 
+/** Whether its least lies above its most, so that nothing is judged by them. @param {any} measure */
+export const isCrossed = ({ least, most }) =>
+  Boolean(least) && Boolean(most) && Number(least) > Number(most);
+
 /**
- * Whether nothing that was read speaks against use; what is not read yet says nothing.
+ * Whether nothing that was read speaks against use; what is not read yet says
+ * nothing, and limits that cross cannot say that it is good.
  * @param {any[]} measures
  * @param {any[]} readings
  * @param {any} tools
  */
 export const noneAgainst = (measures, readings, tools) =>
+  !measures.some(isCrossed) &&
   measures.every((one) => ['inside', null].includes(toldOf(one, readings, tools).verdict));

@@ -4,7 +4,7 @@ import { rounded } from '../../trade/units.js';
 import { local } from '../run/figures.js';
 import { t } from '../texts/index.js';
 import '../texts/inspect_measures.js';
-import { toldOf } from './readings.js';
+import { isCrossed, toldOf } from './readings.js';
 
 const MOST_DECIMALS = 8;
 
@@ -14,6 +14,7 @@ export function limitsSay(measure) {
   const facts = { least: local(least ?? ''), most: local(most ?? ''), unit };
   if (!least && !most) return t('measure.limits.none');
   const says = least && most ? 'limits' : least ? 'limits.least' : 'limits.most';
+  if (isCrossed(measure)) return `${t('measure.limits', facts)}, ${t('measure.limits.crossed')}`;
   return `${t(`measure.${says}`, facts)}, ${measure.source || t('measure.unsourced')}`;
 }
 
@@ -70,6 +71,7 @@ export function foundSays(measure, found) {
   return [
     meanSays(found),
     found.of > 1 && found.read < found.of ? t('measure.far', found) : '',
+    isCrossed(measure) ? t('measure.limits.crossed') : '',
     found.verdict ? t(`measure.${found.verdict}`) : '',
     ...shapeSays(found),
   ]

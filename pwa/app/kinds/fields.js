@@ -1,6 +1,7 @@
 /** What a kind says: shown in the form, typed into it, and what a change writes. */
 
 import { value } from '../../log/workshop.js';
+import { benchUnits, quantityIn } from '../quantities.js';
 
 const TEXTS = ['name', 'plural', 'source'];
 const OTHERS = ['own_place', 'single_use'];
@@ -86,6 +87,29 @@ const NUMBER = /^-?(?:[0-9]{1,20}[.,]?[0-9]{0,15}|[.,][0-9]{1,15})$/;
 export const mayBeLimit = (typed) =>
   !String(typed ?? '').trim() || NUMBER.test(String(typed).trim());
 
-/** Whether every limit of a form can be kept. @param {any[]} measures */
-export const limitsHold = (measures) =>
-  measures.every(({ least, most }) => mayBeLimit(least) && mayBeLimit(most));
+/** A number of more digits is not read, and nothing is judged by it. @param {string} typed */
+const tooLong = (typed) => typed.replace(/[^0-9]/g, '').length > 15;
+
+/** @param {any} row */
+const limitsOf = ({ least, most }) => [least, most].map((typed) => limit(typed ?? ''));
+
+/** @param {any} row */
+function wanting(row) {
+  const [least = '', most = ''] = limitsOf(row);
+  if (![least, most].every(mayBeLimit)) return 'number';
+  if (tooLong(least) || tooLong(most)) return 'shorter';
+  if (least && most && Number(least) > Number(most)) return 'uncrossed';
+  const unit = String(row.unit ?? '').trim();
+  const known = benchUnits(quantityIn(unit) ?? row.quantity, unit).length > 0;
+  return (row.name?.trim() || least || most) && !known ? 'unit' : null;
+}
+
+/**
+ * The first measure of a form that cannot be kept so, and what it wants.
+ * @param {any[]} measures
+ * @returns {{name: string, wants: string} | null}
+ */
+export function wantingMeasure(measures) {
+  const found = measures.map((row) => ({ name: row.name?.trim() ?? '', wants: wanting(row) }));
+  return /** @type {any} */ (found.find(({ wants }) => wants)) ?? null;
+}

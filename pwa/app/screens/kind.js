@@ -7,7 +7,7 @@ import { feedback } from '../feedback.js';
 import { Before } from '../frame/before.js';
 import { Act, Dock, html, Key, Missing, Page, say, useSlice, Wait } from '../frame/index.js';
 import { freshId } from '../fresh_id.js';
-import { changes, limitsHold, shownFields } from '../kinds/fields.js';
+import { changes, shownFields, wantingMeasure } from '../kinds/fields.js';
 import { Form } from '../kinds/form.js';
 import { useKeep } from '../run/keeping.js';
 import { OnShelf } from '../shelf/on_shelf.js';
@@ -74,6 +74,8 @@ function Edit({ title, subject, kinds, store, go, kept, anew, draft, change, for
 /** @param {string} name @param {Record<string, any>} fields @param {Record<string, any>} shown @param {number} kept how often it was kept here */
 function whyNot(name, fields, shown, kept) {
   if (!name) return t('form.wants-name');
-  if (!limitsHold(shown.measures)) return t('kind.wants-number');
+  const wanting = wantingMeasure(shown.measures);
+  if (wanting)
+    return t(`kind.wants-${wanting.wants}`, { name: wanting.name || t('kind.measure.new') });
   return Object.keys(fields).length ? undefined : t(kept ? 'kept' : 'edit.nothing');
 }

@@ -7,6 +7,7 @@ export const texts = {
   'measure.limits': '{least} to {most} {unit}',
   'measure.limits.least': 'at least {least} {unit}',
   'measure.limits.most': 'at most {most} {unit}',
+  'measure.limits.crossed': 'the least is above the most: its limits judge nothing',
   'measure.limits.none': 'no limit yet',
   'measure.unsourced': 'unsourced',
   'measure.far': '{read} of {of} places read',
