@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '2560b58ad2e6';
+const VERSION = '58bf2f5a71bf';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

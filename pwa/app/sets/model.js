@@ -1,5 +1,7 @@
 /** What is asked of a set on this device, and the set that answers it. */
 import { best } from '../../trade/sets.js';
+import { t } from '../texts/index.js';
+import '../texts/sets.js';
 
 /** A choice nothing has been said in. @type {Record<string, any>} */
 export const FRESH = Object.freeze({
@@ -51,7 +53,10 @@ export function reckon(pool, draft) {
     pinned: draft.pinned.filter((/** @type {string} */ id) => known.has(id)),
     excluded: draft.excluded.filter((/** @type {string} */ id) => known.has(id)),
   };
-  const asked = { measures, count, measured, wish };
+  const unread = pool.pieces.filter(
+    (/** @type {any} */ { id }) => draft.pinned.includes(id) && !known.has(id),
+  );
+  const asked = { measures, count, measured, wish, unread };
   return { ...asked, ...tried(asked, wish) };
 }
 
@@ -59,18 +64,48 @@ export function reckon(pool, draft) {
  * @param {any} asked
  * @param {{pinned: string[], excluded: string[]}} wish
  */
-function tried({ measures, count, measured }, wish) {
-  if (!measures.length || !measured.length) return { found: null, trouble: null };
+function tried({ measures, count, measured, unread }, wish) {
+  const held = heldBack(measures, unread);
+  if (held || !measures.length || !measured.length) return { found: null, trouble: held };
   try {
     return {
       found: best(measured.map(pieceOf(measures)), measures.map(scaled(measured)), count, wish),
       trouble: null,
     };
   } catch (error) {
-    const { says, next } = /** @type {any} */ (error);
+    const { says, next } = byName(/** @type {any} */ (error), measures, measured);
     if (!says) throw error;
     return { found: null, trouble: `${says} ${next}` };
   }
+}
+
+/** So many measures are searched at a time. */
+const MOST_MEASURES = 3;
+
+/** Why nothing is searched. @param {any[]} measures @param {any[]} unread pinned, and not read on all that counts */
+function heldBack(measures, unread) {
+  if (measures.length > MOST_MEASURES) return t('set.most-measures');
+  const [piece] = unread;
+  const missing = piece && measures.find(({ at }) => !piece.sizes[at]);
+  if (!missing) return null;
+  return t('set.pinned-unread', {
+    name: piece.name ?? piece.id,
+    measure: missing.name ?? missing.id,
+  });
+}
+
+/** The same trouble with the names of piece and measure for their ids. @param {any} error @param {any[]} measures @param {any[]} measured */
+function byName(error, measures, measured) {
+  const { name, measure } = error.facts ?? {};
+  const of = (/** @type {any[]} */ list, /** @type {string} */ id) =>
+    list.find((one) => one.id === id)?.name ?? id;
+  return error.facts
+    ? new error.constructor({
+        ...error.facts,
+        name: of(measured, name),
+        measure: of(measures, measure),
+      })
+    : error;
 }
 
 /** @param {any[]} measures @returns {(piece: any) => any} */

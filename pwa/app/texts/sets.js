@@ -38,6 +38,9 @@ export const texts = {
   'set.empty': 'No piece can be chosen yet.',
   'set.empty.then':
     'A piece is chosen from when it was inspected, is for use or spare, and was measured.',
+  'set.most-measures': 'Weigh at most three measures.',
+  'set.pinned-unread':
+    '{name} must be in, but {measure} was not read on it. Read it, or let it come as it comes.',
   'set.no-measure-chosen': 'Let at least one measure count.',
   'set.spans': { one: 'This one is the best.', other: 'These {n} span {spread}.' },
   'set.and': '{one} and {other}',
