@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '58bf2f5a71bf';
+const VERSION = '816fa466a7b5';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

@@ -144,6 +144,9 @@ function judgedBack(workshop, subject, out) {
     .filter(({ number }) => !single.includes(number));
 }
 
-/** Whether anything but its place is kept about it. @param {Subject | null} piece */
+/** Whether anything but its place is kept about it, a note in its description included. @param {Subject | null} piece */
 const told = (piece) =>
-  piece?.facts.some(({ heading, struck }) => heading !== 'place' && !struck) ?? false;
+  Boolean(
+    piece?.facts.some(({ heading, struck }) => heading !== 'place' && !struck) ||
+      plain.text(value(piece, 'note')),
+  );

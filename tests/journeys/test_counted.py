@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import Any
 
-from journeys.bench_scene import BAG, described, keep
+from journeys.bench_scene import BAG, described, keep, kept
 from journeys.hands import press
 from playwright.sync_api import Page, expect
 
@@ -11,6 +11,7 @@ Opener = Callable[..., Page]
 RODS = "11111111-0000-7000-8000-000000000301"
 ROD = "11111111-0000-7000-8000-000000000302"
 DONOR = "11111111-0000-7000-8000-000000000303"
+MEASURED = {"value": "187.02", "unit": "mm"}
 
 
 def scene(count: int = 16) -> list[dict[str, Any]]:
@@ -89,10 +90,21 @@ def test_what_another_device_judged_while_it_went_back_is_told(open_bench: Opene
     expect(page.get_by_text("0 left, 3 single")).to_be_visible()
     press(page, "Count them together again")
     expect(page.get_by_text("3 left, 0 single")).to_be_visible()
-    keep(page, [{"heading": "verdict", "about": f"{RODS}-2", "body": {"verdict": "use"}}])
+    seen = {"verdict": "use", "readings": [{"measure": "m1", "value": MEASURED}], "note": "a nick"}
+    found = "018d0000-0000-7000-8000-0000000000aa"
+    judged = {"verdict": "use", "inspection": found}
+    two = f"{RODS}-2"
+    keep(page, [{"heading": "inspection", "about": two, "id": found, "body": seen}])
+    keep(page, [{"heading": "verdict", "about": two, "body": judged}])
+    keep(page, [{"heading": "note", "about": two, "body": {"text": "rings dull"}}])
     page.reload()
     expect(page.get_by_text("Piece 2 was judged on another device")).to_be_visible()
     press(page, "Make it single again")
     expect(page.get_by_text("2 left, 1 single")).to_be_visible()
     page.locator("summary", has_text="The single pieces").click()
     expect(page.get_by_role("link", name="Pushrod 2 use")).to_be_visible()
+    (looked,) = kept(page, "inspection", f"{two}.2")
+    (verdict,) = kept(page, "verdict", f"{two}.2")
+    (note,) = kept(page, "note", f"{two}.2")
+    assert (looked["body"], note["body"]) == (seen, {"text": "rings dull"})
+    assert verdict["body"] == {**judged, "inspection": looked["id"]}

@@ -1,6 +1,7 @@
 /** What makes a counted part single and back: one keep each way. */
 
 import { standing, value } from '../../log/workshop.js';
+import { freshId } from '../fresh_id.js';
 import { strikeOut } from '../run/drafts.js';
 
 const COPIED = ['kind', 'donor', 'from', 'build', 'for', 'single_use', 'thread', 'invented'];
@@ -29,10 +30,45 @@ function pieceOf(workshop, bag, { id, number, name, was }, fields, places) {
   return [
     { heading: 'part', about: id, body: { fields: own } },
     ...places.slice(0, 1).map((body) => ({ heading: 'place', about: id, body })),
-    // What was said of it while it was counted goes on with it.
-    ...standing(workshop.subject(was ?? ''), 'verdict')
-      .slice(-1)
-      .map(({ body }) => ({ heading: 'verdict', about: id, body })),
+    ...saidOf(workshop.subject(was ?? ''), id),
+  ];
+}
+
+const GOES_ON = ['inspection', 'reading', 'note', 'photo'];
+
+/**
+ * What was said of a piece while it was counted goes on with it: what was found, noted and
+ * photographed, and its verdict, which rests on the inspection as it is kept here.
+ * @param {any} was the piece as it was made single before
+ * @param {string} about
+ */
+function saidOf(was, about) {
+  const found = (was?.facts ?? [])
+    .filter(
+      (/** @type {any} */ { heading, struck }) => GOES_ON.includes(heading) && struck === null,
+    )
+    .map((/** @type {any} */ fact) => ({ ...fact, now: freshId() }));
+  const nowOf = (/** @type {unknown} */ id) =>
+    found.find((/** @type {any} */ one) => one.id === id)?.now;
+  const verdicts = standing(was, 'verdict')
+    .slice(-1)
+    .map(({ body }) => {
+      const inspection = nowOf(body.inspection);
+      const { inspection: _, ...said } = body;
+      return {
+        heading: 'verdict',
+        about,
+        body: { ...said, ...(inspection ? { inspection } : {}) },
+      };
+    });
+  return [
+    ...found.map((/** @type {any} */ { heading, body, now }) => ({
+      heading,
+      about,
+      id: now,
+      body,
+    })),
+    ...verdicts,
   ];
 }
 

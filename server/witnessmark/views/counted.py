@@ -120,9 +120,10 @@ def _touched(workshop: Workshop, subject: Subject | None, piece: Subject | None)
 
 
 def _told(piece: Subject | None) -> bool:
-    """Whether anything but its place is kept about it."""
+    """Whether anything but its place is kept about it, a note in its description included."""
     facts = piece["facts"] if piece else []
-    return any(each["heading"] != "place" and each["struck"] is None for each in facts)
+    said = any(each["heading"] != "place" and each["struck"] is None for each in facts)
+    return said or plain.text(value(piece, "note")) is not None
 
 
 def _places(subject: Subject | None) -> list[str]:
