@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '816fa466a7b5';
+const VERSION = 'b1a866873e7a';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

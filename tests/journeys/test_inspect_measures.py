@@ -102,6 +102,33 @@ def test_places_come_one_after_another_and_outlive_a_lost_page(lamp: Page) -> No
     expect(row(lamp, "Ball")).to_contain_text("7.85 mm")
 
 
+def test_the_row_names_the_place_that_is_outside_not_a_mean_that_is_not(
+    open_bench: Opener,
+) -> None:
+    ball = {"id": "m3", "name": "Tube", "unit": "mm", "least": "7.90", "most": "8.00"}
+    page = open_bench(
+        measured({**ball, "positions": ["rocker end", "lifter end"]}), path=f"/inspect/{BAG}"
+    )
+    expect(page.locator("h1")).to_contain_text("Pushrod 1 of 4")
+    press(page, "Read Tube")
+    read(page, "7.99")
+    read(page, "7.82")
+    expect(row(page, "Tube")).to_contain_text("lifter end: 7.82 mm")
+    expect(row(page, "Tube")).to_contain_text("outside")
+
+
+@pytest.mark.parametrize("height", [420, 600])
+def test_the_next_piece_is_shown_from_its_top(lamp: Page, height: int) -> None:
+    lamp.set_viewport_size({"width": 390, "height": height})
+    press(lamp, "Use")
+    lamp.evaluate("for (const at of document.querySelectorAll('html, main')) at.scrollTop = 400")
+    expect(lamp.locator("h1")).not_to_be_in_viewport()
+    Hand(lamp).settle()
+    Hand(lamp).press(lamp.locator(".act"))
+    expect(lamp.locator("h1")).to_contain_text("Pushrod 2 of 4")
+    expect(lamp.locator("h1")).to_be_in_viewport(ratio=1)
+
+
 def test_zero_is_a_reading_and_crossed_limits_judge_nothing(open_bench: Opener) -> None:
     crossed = {"id": "m3", "name": "Run-out", "unit": "in", "least": "0.004", "most": "0.002"}
     page = open_bench(measured(crossed), path=f"/inspect/{BAG}")

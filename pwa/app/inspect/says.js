@@ -65,11 +65,18 @@ export const shapeSays = (found) =>
       : t(`measure.${name}`, { value: `${figure(found, found[name])} ${found.unit}` }),
   );
 
+/** Of several spots the one the verdict comes from: their mean may lie where it does not. @param {any} found */
+function deciding(found) {
+  if (found.spots.length < 2 || !['outside', 'too-close'].includes(found.verdict)) return null;
+  const spot = found.spots.find((/** @type {any} */ one) => one.verdict === found.verdict);
+  return spot ? `${whereSays(spot)}: ${spotSays(found, spot)}` : null;
+}
+
 /** A measure's row while the piece is under the lamp. @param {any} measure @param {any} found */
 export function foundSays(measure, found) {
   if (!found.times) return [measure.instrument, limitsSay(measure)].filter(Boolean).join('; ');
   return [
-    meanSays(found),
+    deciding(found) ?? meanSays(found),
     found.of > 1 && found.read < found.of ? t('measure.far', found) : '',
     isCrossed(measure) ? t('measure.limits.crossed') : '',
     found.verdict ? t(`measure.${found.verdict}`) : '',
