@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'b1a866873e7a';
+const VERSION = '8ca07547b4b1';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

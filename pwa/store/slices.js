@@ -128,7 +128,7 @@ const wanting = async (reader, ...words) =>
 async function tonight(reader) {
   const [joints, parts] = await Promise.all([
     reader.heading('joint'),
-    wanting(reader, 'look', 'put', 'out'),
+    wanting(reader, 'look', 'put', 'out', 'back'),
   ]);
   await Promise.all([joined(reader, joints), dress(reader, parts)]);
 }
@@ -169,7 +169,7 @@ export function slices(core) {
     codeSlice: (sign) => held.ofLabel(sign, () => slice(core, (reader) => code(reader, sign))),
     /** A slice of a part, holder or joint that was read already and still holds, or null. @param {string} heading @param {string} id */
     known: (heading, id) => held.known(`${heading} ${id}`),
-    /** All joints, parts nobody judged yet, parts lying nowhere, parts that are out. */
+    /** All joints, parts nobody judged yet, parts lying nowhere, parts that are out or came back. */
     tonightSlice: () => slice(core, tonight),
     /** Parts that are out, came back, or are judged for the machine shop. */
     awaySlice: () => slice(core, away),

@@ -39,9 +39,7 @@ export function away(workshop, today = null) {
       line.id,
     ]),
     back: plain.sorted(back, ({ order, id }) => [order, id]).reverse(),
-    look: byName(parts.filter((part) => !unreturned(part).length && cameBack(part))).map((part) =>
-      about(workshop, part),
-    ),
+    look: byName(parts.filter(cameBack)).map((part) => about(workshop, part)),
     ready: byName(ready).map((part) => about(workshop, part)),
   };
 }
@@ -60,12 +58,15 @@ export function out(part, today = null) {
 }
 
 /**
- * Whether it came back and was not judged since: the verdict before is of what it was.
+ * Whether it is here again and was not judged since: the verdict before is of what it was.
  * @param {Subject | null} part
  */
 export function cameBack(part) {
   const judged = plain.sorted(standing(part, 'verdict'), ({ order }) => [order]).at(-1);
-  return said(part, 'returned').some(({ order }) => !judged || order > judged.order);
+  return (
+    !unreturned(part).length &&
+    said(part, 'returned').some(({ order }) => !judged || order > judged.order)
+  );
 }
 
 /**

@@ -1,6 +1,6 @@
 /** What can be gone on with, looked at and put away with what is here. */
 import { standing, value } from '../log/workshop.js';
-import { away } from './away.js';
+import { away, cameBack } from './away.js';
 import { joint } from './joint.js';
 import * as plain from './plain.js';
 import { latestFirst, summary } from './summary.js';
@@ -39,7 +39,7 @@ export function tonight(workshop, today = null) {
 }
 
 /**
- * Parts nobody judged yet, by holder and kind, most first.
+ * Parts nobody judged yet, or not since they came back, by holder and kind, most first.
  * @param {Workshop} workshop
  * @param {Subject[]} parts
  */
@@ -47,7 +47,8 @@ function look(workshop, parts) {
   /** @type {Map<string, {holder: string, kind: string, group: Subject[]}>} */
   const groups = new Map();
   for (const each of parts) {
-    if (things.mark(each) !== 'look') continue;
+    const mark = things.mark(each);
+    if (mark !== 'look' && (mark === 'empty' || !cameBack(each))) continue;
     const holder =
       standing(each, 'place').flatMap(({ body }) => plain.text(body.in) ?? [])[0] ?? '';
     const kind = plain.text(value(each, 'kind')) ?? '';

@@ -106,6 +106,10 @@ def test_what_was_sent_together_comes_back_together_but_for_what_is_still_there(
         row = page.locator(".row[href^='/back/']").filter(has_text=name)
         expect(row.filter(has_text="Polisher")).to_have_count(int(name == "Tappet 5"))
     expect(page.locator(".together .row")).to_have_count(0)
+    expect(page.locator(".row[href^='/inspect/']")).to_have_count(2)
+    phone.open("/tonight")
+    look = page.locator(".row[href^='/inspect/']").filter(has_text="tappets")
+    expect(look).to_contain_text("2 not looked at")
 
 
 def test_a_build_is_begun_from_the_list_of_builds(phone: DemoPhone) -> None:

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { value } from '../../log/workshop.js';
 import { away } from '../../views/away.js';
 import { code as codeView } from '../../views/code.js';
+import { today } from '../dates.js';
 import { useDraft } from '../draft.js';
 import { feedback } from '../feedback.js';
 import { Chips, TextField } from '../forms_fields.js';
@@ -101,7 +102,7 @@ function What({ draft, change, tos }) {
   return html`${tos.length > 0 && html`<${Chips} label=${t('send.to')} value=${draft.to} words=${chips(tos)} onChange=${(/** @type {string} */ to) => change({ to })} />`}
     ${field('to', tos.length > 0 ? { label: t('send.to.other') } : {})}
     <${Chips} label=${t('send.for')} value=${draft.for} words=${chips(works)} onChange=${(/** @type {string} */ one) => change({ for: one })} />
-    ${field('for', { label: t('send.for.text') })}${field('due', { type: 'date' })}${field('price', { hint: t('form.optional'), ...(draft.parts.length > 1 ? { label: t('send.price.each') } : {}) })}
+    ${field('for', { label: t('send.for.text') })}${field('due', { type: 'date', ...(draft.due && draft.due < today() ? { hint: t('send.due.past') } : {}) })}${field('price', { hint: t('form.optional'), ...(draft.parts.length > 1 ? { label: t('send.price.each') } : {}) })}
     ${draft.price.trim() && field('currency', { hint: t('send.currency.hint') })}${field('note', { area: true, hint: t('form.optional') })}`;
 }
 

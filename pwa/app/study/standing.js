@@ -55,7 +55,7 @@ function Told({ study }) {
   return html`${figures.coarse && html`<${Caution} says=${t('study.coarse', { step: sized(figures.step) })} />`}
     ${study.crossed && html`<${Caution} says=${t('study.limits.crossed')} />`}
     ${causeSays(figures) && html`<p>${causeSays(figures)}</p>`}
-    ${limited && html`<p>${t('study.near', { near: sized(figures.near) })}</p>`}
+    ${limited && figures.near > 0 && html`<p>${t('study.near', { near: sized(figures.near) })}</p>`}
     <p class="soft">${t('study.only')}</p><${Source} text=${t('study.source')} />`;
 }
 
@@ -78,7 +78,7 @@ function Figures({ study }) {
     <ul class="sheet set-spread">${sized('repeatability')}${sized('reproducibility')}${sized('interaction', pooled)}${sized('both')}${sized('part')}
     ${share !== null && line('share', t('study.figure.share.says', { width: room }), `${percent(share)} %`)}
     ${line('share_of_total', t('study.figure.share_of_total.says'), `${percent(figures.share_of_total)} %`)}
-    ${line('categories', t('study.figure.categories.says'), String(figures.categories))}</ul></section>`;
+    ${line('categories', t('study.figure.categories.says'), figures.both > 0 ? String(figures.categories) : t('study.figure.categories.all'))}</ul></section>`;
 }
 
 /** Two readings of one cell: a person says which one counts. @param {{study: any, store: any}} props */

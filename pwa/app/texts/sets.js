@@ -47,10 +47,10 @@ export const texts = {
   'set.spread': '{size} {unit} on {measure}',
   'set.spread.one': '{size} {unit}',
   'set.next': 'The next best spare, {name}, widens it to {spread}.',
-  'set.same': 'The next best spare, {name}, leaves it at that.',
+  'set.same': 'The next best spare, {name}, would not widen it.',
   'set.no-spare': 'No spare is left.',
   'set.wish': 'What you asked for costs: without it they would span {spread}.',
-  'set.wish.free': 'What you asked for costs nothing.',
+  'set.wish.free': 'What you asked for does not widen it.',
   'set.plot.one': {
     one: '{n} piece by {measure}. Chosen: from {low} to {high} {unit}.',
     other: '{n} pieces by {measure}. Chosen: from {low} to {high} {unit}.',

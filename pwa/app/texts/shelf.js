@@ -64,6 +64,7 @@ export const texts = {
   'send.for': 'For what',
   'send.for.text': 'In your own words',
   'send.due': 'Due back',
+  'send.due.past': 'This day is past.',
   'send.note': 'Note',
   'send.price': 'Price agreed',
   'send.currency': 'Currency',

@@ -30,7 +30,7 @@ addTexts({
   'strip.keep.place': '{what}, {place}',
   'strip.kept': 'Kept: {name}.',
   'strip.bagged': 'Bagged this evening',
-  'strip.bagged.count': { zero: 'nothing yet', one: '{n} part', other: '{n} parts' },
+  'strip.bagged.count': { zero: 'nothing yet this evening', one: '{n} part', other: '{n} parts' },
   'strip.bagged.none': 'What you keep stands here, the newest first.',
   'strip.bagged.no-label': 'no label',
   'strip.bagged.out': 'struck out',

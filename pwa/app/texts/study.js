@@ -139,6 +139,7 @@ export const texts = {
   'study.figure.share_of_total': 'Of all spread',
   'study.figure.share_of_total.says': 'the gauge over everything',
   'study.figure.categories': 'Sorts it tells apart',
+  'study.figure.categories.all': 'all that differ by a digit',
   'study.figure.categories.says': 'among pieces like these',
   'study.plot': 'Each reading, off the mean of its piece',
   'study.plot.says':

@@ -36,7 +36,7 @@ def away(workshop: Workshop, today: str | None = None) -> dict[str, Any]:
     back.sort(key=lambda line: (line["order"], line["id"]), reverse=True)
     here = [part for part in parts if not _open(part) and not came_back(part)]
     ready = [part for part in here if things.mark(part) == "machine"]
-    look = [part for part in parts if not _open(part) and came_back(part)]
+    look = [part for part in parts if came_back(part)]
     for found in (look, ready):
         found.sort(key=lambda part: (plain.natural(plain.text(value(part, "name"))), part["id"]))
     return {
@@ -65,7 +65,9 @@ def out(part: Subject | None, today: str | None = None) -> list[dict[str, Any]]:
 
 
 def came_back(part: Subject | None) -> bool:
-    """Whether it came back and was not judged since: the verdict before is of what it was."""
+    """Whether it is here again and was not judged since: the verdict before is of what it was."""
+    if _open(part):
+        return False
     judged = max((each["order"] for each in standing(part, "verdict")), default="")
     return any(each["order"] > judged for each in _said(part, "returned"))
 

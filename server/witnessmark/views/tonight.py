@@ -7,7 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import plain, things
-from witnessmark.views.away import away
+from witnessmark.views.away import away, came_back
 from witnessmark.views.joint import joint
 from witnessmark.views.summary import latest_first, summary
 
@@ -48,10 +48,11 @@ def tonight(workshop: Workshop, today: str | None = None) -> dict[str, Any]:
 
 
 def _look(workshop: Workshop, parts: list[Subject]) -> list[dict[str, Any]]:
-    """Parts nobody judged yet, by holder and kind, most first."""
+    """Parts nobody judged yet, or not since they came back, by holder and kind, most first."""
     groups: dict[tuple[str, str], list[Subject]] = {}
     for each in parts:
-        if things.mark(each) == "look":
+        mark = things.mark(each)
+        if mark == "look" or (mark != "empty" and came_back(each)):
             places = [plain.text(fact["body"].get("in")) for fact in standing(each, "place")]
             holder = next((place for place in places if place), "")
             kind = plain.text(value(each, "kind")) or ""
