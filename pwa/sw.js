@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = '8ca07547b4b1';
+const VERSION = 'b699c383157a';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

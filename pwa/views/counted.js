@@ -28,6 +28,7 @@ export function counted(workshop, id) {
     pieces,
     back: pieces.filter(({ touched }) => !touched).map((piece) => piece.id),
     judged_back: judgedBack(workshop, subject, out),
+    lost: lostOf(workshop, subject, out),
   };
 }
 
@@ -142,6 +143,24 @@ function judgedBack(workshop, subject, out) {
     .filter((id) => !out.includes(id) && told(workshop.subject(id)))
     .map((id) => ({ id, number: numberOf(subject, id) }))
     .filter(({ number }) => !single.includes(number));
+}
+
+/**
+ * Single pieces that are told of but shown nowhere, and what each becomes when made again. One
+ * device made them and counted them together, another made the same ones later: what strikes out
+ * the first description hides the piece, though the other description stands.
+ * @param {Workshop} workshop
+ * @param {Subject | null} subject
+ * @param {string[]} out
+ */
+function lostOf(workshop, subject, out) {
+  const ever = everTaken(subject);
+  return out.flatMap((was) => {
+    const [piece, number] = [workshop.subject(was), numberOf(subject, was)];
+    if (!subject || !piece?.hidden || number === null) return [];
+    if (value(piece, 'bag') !== subject.id || !told(piece)) return [];
+    return [{ id: freshId(subject, number, ever), number, name: nameOf(subject, number), was }];
+  });
 }
 
 /** Whether anything but its place is kept about it, a note in its description included. @param {Subject | null} piece */

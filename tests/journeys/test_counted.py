@@ -108,3 +108,25 @@ def test_what_another_device_judged_while_it_went_back_is_told(open_bench: Opene
     (note,) = kept(page, "note", f"{two}.2")
     assert (looked["body"], note["body"]) == (seen, {"text": "rings dull"})
     assert verdict["body"] == {**judged, "inspection": looked["id"]}
+
+
+def test_pieces_made_again_elsewhere_after_they_went_back_are_told_and_made_anew(
+    open_bench: Opener,
+) -> None:
+    page = open_bench(scene(3), path=f"/part/{RODS}")
+    press(page, "Judge them singly")
+    expect(page.get_by_text("0 left, 3 single")).to_be_visible()
+    press(page, "Count them together again")
+    expect(page.get_by_text("3 left, 0 single")).to_be_visible()
+    ids = [f"{RODS}-{n}" for n in (1, 2, 3)]
+    made = {"name": "Pushrod", "kind": ROD, "bag": RODS}
+    again = [described("part", one, **made, number=n) for n, one in enumerate(ids, 1)]
+    taken = {"heading": "take", "about": RODS, "body": {"count": 3, "pieces": ids}}
+    keep(page, [*again, taken, {"heading": "verdict", "about": ids[1], "body": {"verdict": "use"}}])
+    page.reload()
+    expect(page.get_by_text("Piece 2 was judged on another device")).to_be_visible()
+    press(page, "Make it single again")
+    expect(page.get_by_text("was judged on another device")).to_have_count(0)
+    expect(page.get_by_text("0 left, 3 single")).to_be_visible()
+    (verdict,) = kept(page, "verdict", f"{ids[1]}.2")
+    assert verdict["body"] == {"verdict": "use"}

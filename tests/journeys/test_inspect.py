@@ -73,7 +73,7 @@ def test_a_verdict_takes_two_taps_and_its_reason_one_more(lamp: Page) -> None:
     assert verdict["body"]["verdict"] == "scrap"
     assert verdict["body"]["reason"] == "ball end flat"
     press(lamp, "Back to the piece before")
-    expect(lamp.locator(".tell")).to_have_text("Kept before: scrap.")
+    expect(lamp.locator(".tell")).to_have_text("Kept before: scrap, ball end flat.")
     press(lamp, "Use")
     Hand(lamp).settle()
     Hand(lamp).press(lamp.locator(".act"))

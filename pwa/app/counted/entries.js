@@ -11,14 +11,19 @@ const COPIED = ['kind', 'donor', 'from', 'build', 'for', 'single_use', 'thread',
  * @param {any} workshop
  * @param {string} id
  * @param {{id: string, number: number, name: string, was?: string}[]} make
+ * @param {{was: string}[]} [lost] those among them that are counted as single already and shown nowhere
  * @returns {any[]}
  */
-export function singly(workshop, id, make) {
+export function singly(workshop, id, make, lost = []) {
   const part = workshop.subject(id);
   const said = COPIED.map((name) => [name, value(part, name)]).filter(([, is]) => is !== null);
   const fields = Object.fromEntries(said);
   const places = standing(part, 'place').map(({ body }) => body);
+  const gone = lost.map(({ was }) => was);
   return [
+    ...(gone.length
+      ? [{ heading: 'add', about: id, body: { count: gone.length, pieces: gone } }]
+      : []),
     ...make.flatMap((piece) => pieceOf(workshop, id, piece, fields, places)),
     { heading: 'take', about: id, body: { count: make.length, pieces: make.map((one) => one.id) } },
   ];

@@ -70,7 +70,7 @@ const donorOf = (workshop, part) =>
 /** What stands already; a new verdict settles it. @param {any} props */
 function Had({ workshop, part }) {
   const words = standing(workshop.subject(part), 'verdict').map((fact) =>
-    t(`inspect.word.${fact.body.verdict}`),
+    [t(`inspect.word.${fact.body.verdict}`), fact.body.reason].filter(Boolean).join(', '),
   );
   if (!words.length) return null;
   const says =

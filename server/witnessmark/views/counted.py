@@ -33,6 +33,7 @@ def counted(workshop: Workshop, id_: str) -> dict[str, Any]:
         "pieces": pieces,
         "back": [each["id"] for each in pieces if not each["touched"]],
         "judged_back": _judged_back(workshop, subject, out),
+        "lost": _lost(workshop, subject, out),
     }
 
 
@@ -46,15 +47,14 @@ def _make(subject: Subject | None, left: int, out: list[str]) -> list[dict[str, 
     single = plain.text(value(subject, "bag")) is not None
     if subject is None or single or left + len(out) < SEVERAL or left > MOST:
         return made
-    name = plain.text(value(subject, "name"))
     ever = _ever_taken(subject)
     numbers = {_number(subject, id_) for id_ in out}
     number = 0
     while len(made) < left:
         number += 1
         if number not in numbers:
-            said = f"{name} {number}" if name else str(number)
-            made.append({"id": _fresh(subject, number, ever), "number": number, "name": said})
+            piece = {"id": _fresh(subject, number, ever), "number": number}
+            made.append({**piece, "name": _name_of(subject, number)})
     return made
 
 
@@ -149,3 +149,26 @@ def _judged_back(
         for id_ in _ever_taken(subject)
         if id_ not in out and _told(workshop.subject(id_)) and _number(subject, id_) not in single
     ]
+
+
+def _lost(workshop: Workshop, subject: Subject | None, out: list[str]) -> list[dict[str, Any]]:
+    """Single pieces that are told of but shown nowhere, and what each becomes when made again.
+
+    One device made them and counted them together, another made the same ones later: what strikes
+    out the first description hides the piece, though the other description stands.
+    """
+    ever = _ever_taken(subject)
+    lines = []
+    for id_ in out:
+        piece, number = workshop.subject(id_), _number(subject, id_)
+        if subject is None or piece is None or number is None or not piece["hidden"]:
+            continue
+        if value(piece, "bag") == subject["id"] and _told(piece):
+            made = {"id": _fresh(subject, number, ever), "number": number}
+            lines.append({**made, "name": _name_of(subject, number), "was": id_})
+    return lines
+
+
+def _name_of(subject: Subject, number: int) -> str:
+    name = plain.text(value(subject, "name"))
+    return f"{name} {number}" if name else str(number)
