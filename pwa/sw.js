@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'b699c383157a';
+const VERSION = 'da8617f91925';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [
