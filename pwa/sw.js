@@ -6,7 +6,7 @@
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
-const VERSION = 'da8617f91925';
+const VERSION = 'd7984c31e30c';
 
 /** What the page needs to start. @type {string[]} */
 const SHELL_FILES = [

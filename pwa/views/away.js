@@ -57,6 +57,9 @@ export function out(part, today = null) {
   return unreturned(part).map((fact) => ({ ...sending(fact), days: days(fact.body.due, today) }));
 }
 
+/** Whether it is not in the workshop: said to be gone, or sent out and moved meanwhile. @param {Subject | null} part */
+export const isAway = (part) => things.isGone(part) || unreturned(part).length > 0;
+
 /**
  * Whether it is here again and was not judged since: the verdict before is of what it was.
  * @param {Subject | null} part

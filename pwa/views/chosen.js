@@ -1,6 +1,6 @@
 /** A set: its pieces and their places, ranked spares, what they span, what changed since. */
 import { standing, value } from '../log/workshop.js';
-import { out } from './away.js';
+import { isAway } from './away.js';
 import * as plain from './plain.js';
 import { inSets, usedInSets } from './pool.js';
 import { measuresOf, sizeOf } from './sizes.js';
@@ -117,7 +117,7 @@ function changesOf(part, read, build) {
   return [
     ...(mark === 'use' || mark === 'spare' ? [] : [mark]),
     ...['measured-again', 'reading-struck', 'no-reading'].filter((word) => read.includes(word)),
-    ...(things.isGone(part) || out(part).length ? ['away'] : []),
+    ...(isAway(part) ? ['away'] : []),
     ...(elsewhere ? ['fitted-elsewhere'] : []),
   ];
 }

@@ -1,6 +1,6 @@
 /** Which pieces of a kind may be used, what they measure, and which are held off and why. */
 import { value } from '../log/workshop.js';
-import { out } from './away.js';
+import { isAway } from './away.js';
 import { measured, READ } from './measured.js';
 import { placeOf } from './own_place.js';
 import * as plain from './plain.js';
@@ -143,7 +143,7 @@ function whyNot(part, mark, sets, sizes) {
   if (things.quantity(part) !== 1) return 'counted';
   if (things.isFitted(part)) return 'fitted';
   if (sets.length) return 'in-set';
-  if (things.isGone(part) || out(part).length) return 'away';
+  if (isAway(part)) return 'away';
   return sizes.some(Boolean) ? null : 'no-reading';
 }
 

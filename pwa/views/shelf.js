@@ -1,6 +1,6 @@
 /** The spares of all builds and donors by kind, and the scrap with its reasons. */
 import { value } from '../log/workshop.js';
-import { out } from './away.js';
+import { isAway } from './away.js';
 import * as plain from './plain.js';
 import { usedInSets } from './pool.js';
 import { measuresOf, sizeOf } from './sizes.js';
@@ -56,7 +56,7 @@ function ranksOf(workshop) {
 function isSpare(part, ranked) {
   const mark = things.mark(part);
   if (mark !== 'spare' && !(ranked && mark === 'use')) return false;
-  return !things.isFitted(part) && !things.isGone(part) && !out(part).length;
+  return !things.isFitted(part) && !isAway(part);
 }
 
 /**

@@ -23,11 +23,16 @@ export function screen({ store }) {
   return html`<${Page} title=${title} back=${BACK} now="more" className="list"><div class="left">
     <div class="id"><h1 tabindex="-1">${title}</h1></div>
     ${out.length === 0 ? html`<${Missing} says=${t('away.none')} />` : html`<${Out} lines=${out} />`}
-    ${look.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.look')}</h2></div><ul class="sheet">${look.map((/** @type {any} */ one) => html`<li key=${one.part}><${Row} href=${`/inspect/${one.part}`} icon="i-find" name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`}
-    ${ready.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.ready')}</h2></div><ul class="sheet">${ready.map((/** @type {any} */ one) => html`<li key=${one.part}><${Row} href=${`/send?part=${one.part}`} icon="v-machine" name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`}
+    <${Todo} title=${t('away.look')} lines=${look} icon="i-find" to=${(/** @type {string} */ part) => `/inspect/${part}`} />
+    <${Todo} title=${t('away.ready')} lines=${ready} icon="v-machine" to=${(/** @type {string} */ part) => `/send?part=${part}`} />
     ${back.length > 0 && html`<section class="also"><div class="sect"><h2>${t('away.back')}</h2></div><ul class="sheet">${back.slice(0, LATELY).map((/** @type {any} */ one) => html`<li key=${one.id}><${Row} href=${`/part/${one.part}`} icon="i-part" name=${one.name || t('record.nameless')} says=${backSays(one)} /></li>`)}</ul></section>`}
     <${Dock}><${Act} href="/send" label=${t('away.send')} /></${Dock}></div></${Page}>`;
 }
+
+/** Parts that something is to be done with. @param {{title: string, lines: any[], icon: string, to: (part: string) => string}} props */
+const Todo = ({ title, lines, icon, to }) =>
+  lines.length > 0 &&
+  html`<section class="also"><div class="sect"><h2>${title}</h2></div><ul class="sheet">${lines.map((one) => html`<li key=${one.part}><${Row} href=${to(one.part)} icon=${icon} name=${one.name || t('record.nameless')} says=${one.kind} figure=${one.quantity} /></li>`)}</ul></section>`;
 
 /** The slip for the box is this list on paper. @param {{lines: any[]}} props */
 const Out = ({

@@ -1,7 +1,7 @@
 /** The thicknesses there are: of a kind's parts, as they were read, or typed. */
 import { value } from '../../log/workshop.js';
 import { convert } from '../../trade/units.js';
-import { out } from '../../views/away.js';
+import { isAway } from '../../views/away.js';
 import { measuresOf, sizeOf } from '../../views/measured.js';
 import { usedInSets } from '../../views/pool.js';
 import * as things from '../../views/things.js';
@@ -51,8 +51,7 @@ function listed(workshop, kind) {
         value(part, 'kind') === kind &&
         !AGAINST.includes(things.mark(part)) &&
         !things.isFitted(part) &&
-        !things.isGone(part) &&
-        !out(part).length,
+        !isAway(part),
     )
     .map((/** @type {any} */ part) => {
       const size = measure ? sizeOf(part, measure) : null;

@@ -64,6 +64,11 @@ def out(part: Subject | None, today: str | None = None) -> list[dict[str, Any]]:
     ]
 
 
+def is_away(part: Subject | None) -> bool:
+    """Whether it is not in the workshop: said to be gone, or sent out and moved meanwhile."""
+    return things.is_gone(part) or bool(_open(part))
+
+
 def came_back(part: Subject | None) -> bool:
     """Whether it is here again and was not judged since: the verdict before is of what it was."""
     if _open(part):

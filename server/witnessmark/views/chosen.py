@@ -7,7 +7,7 @@ from typing import Any
 from witnessmark.log.values import Fact, Subject
 from witnessmark.log.workshop import Workshop, standing, value
 from witnessmark.views import how_many, plain, things
-from witnessmark.views.away import out
+from witnessmark.views.away import is_away
 from witnessmark.views.pool import in_sets, used_in_sets
 from witnessmark.views.sizes import measures_of, size_of
 
@@ -108,7 +108,7 @@ def _changes(
     found = {
         mark: mark not in ("use", "spare"),
         **{word: word in read for word in ("measured-again", "reading-struck", "no-reading")},
-        "away": things.is_gone(part) or bool(out(part)),
+        "away": is_away(part),
         "fitted-elsewhere": any(each is not None and each != build for each in fitted),
     }
     return [word for word, true in found.items() if true]

@@ -8,7 +8,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
-from witnessmark.views.away import out
+from witnessmark.views.away import is_away
 from witnessmark.views.measured import measured
 from witnessmark.views.own_place import place_of
 from witnessmark.views.sizes import measures_of, size_of
@@ -101,7 +101,7 @@ def _why_not(part: Subject, mark: str, held: list[str], sizes: list[Any]) -> str
         "counted": how_many.quantity(part) != 1,
         "fitted": things.is_fitted(part),
         "in-set": bool(held),
-        "away": things.is_gone(part) or bool(out(part)),
+        "away": is_away(part),
         "no-reading": not any(sizes),
     }
     return next((why for why, true in found.items() if true), None)

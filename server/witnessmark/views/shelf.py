@@ -7,7 +7,7 @@ from typing import Any
 from witnessmark.log.values import Subject
 from witnessmark.log.workshop import Workshop, value
 from witnessmark.views import how_many, plain, things
-from witnessmark.views.away import out
+from witnessmark.views.away import is_away
 from witnessmark.views.pool import used_in_sets
 from witnessmark.views.sizes import measures_of, size_of
 
@@ -48,7 +48,7 @@ def _is_spare(part: Subject, *, ranked: bool) -> bool:
     mark = things.mark(part)
     if mark != "spare" and not (ranked and mark == "use"):
         return False
-    return not things.is_fitted(part) and not things.is_gone(part) and not out(part)
+    return not things.is_fitted(part) and not is_away(part)
 
 
 def _row(
